@@ -1,0 +1,10 @@
+package beltmark;
+
+/** Starts Beltmark. */
+public final class Main {
+
+    private Main() {}
+
+    /** Runs the command line. */
+    public static void main(String[] args) {}
+}
