@@ -1,0 +1,53 @@
+package beltmark.core.problem;
+
+import beltmark.core.units.Length;
+import java.util.List;
+import java.util.SplittableRandom;
+import java.util.random.RandomGenerator;
+
+/**
+ * The numbers of a problem, drawn one after the other from a seed. The same seed gives the same numbers on every
+ * machine: only {@code nextLong} of the generator is used, and practice draws from the JDK's SplittableRandom (Steele,
+ * Lea and Flood 2014), whose sequence a test holds fast.
+ */
+public final class Draw {
+
+    private final RandomGenerator random;
+
+    private Draw(RandomGenerator random) {
+        this.random = random;
+    }
+
+    /** {@return the draw of a practice code} */
+    public static Draw of(ProblemCode code) {
+        return new Draw(new SplittableRandom(code.seed()));
+    }
+
+    /** {@return a whole number from 0 up to, not including, the bound} */
+    public int below(int bound) {
+        // the remainder's bias is below 2^-31 for the small bounds used here, and the result does not hang on a JDK
+        // default
+        return (int) Long.remainderUnsigned(random.nextLong(), bound);
+    }
+
+    /** {@return a length of the range, each of its steps equally likely} */
+    public Length length(LengthRange range) {
+        return range.at(below(range.steps()));
+    }
+
+    /** {@return one of the list, each equally likely} */
+    public <T> T oneOf(List<T> list) {
+        return list.get(below(list.size()));
+    }
+
+    /** {@return one of the list, each as likely as its weight, of which at least one is above 0} */
+    public <T> T oneOf(List<T> list, List<Integer> weights) {
+        int at = below(weights.stream().mapToInt(Integer::intValue).sum());
+        int i = 0;
+        while (at >= weights.get(i)) {
+            at -= weights.get(i);
+            i++;
+        }
+        return list.get(i);
+    }
+}

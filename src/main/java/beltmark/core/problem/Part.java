@@ -1,0 +1,31 @@
+package beltmark.core.problem;
+
+import beltmark.core.solution.Step;
+import java.util.List;
+
+/**
+ * One thing asked in a problem.
+ *
+ * @param id hyphenated name, the key of its wording
+ * @param givens what is told for this part only
+ * @param blanks what is to be filled in, in order
+ * @param steps how it is worked
+ */
+public record Part(String id, List<Given> givens, List<Blank> blanks, List<Step> steps) {
+
+    public Part {
+        givens = List.copyOf(givens);
+        blanks = List.copyOf(blanks);
+        steps = List.copyOf(steps);
+    }
+
+    /** {@return the path of one of its blanks within the problem} */
+    public String path(Blank blank) {
+        return path(id, blank.id());
+    }
+
+    /** {@return the path of a blank within the problem} */
+    public static String path(String part, String blank) {
+        return part + "." + blank;
+    }
+}

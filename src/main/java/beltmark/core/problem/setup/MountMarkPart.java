@@ -1,0 +1,81 @@
+package beltmark.core.problem.setup;
+
+import beltmark.core.problem.Blank;
+import beltmark.core.problem.Carry;
+import beltmark.core.problem.LengthBlank;
+import beltmark.core.problem.OwnFigures;
+import beltmark.core.problem.Part;
+import beltmark.core.problem.Slip;
+import beltmark.core.setup.HardwareCard;
+import beltmark.core.setup.MountMarks;
+import beltmark.core.setup.Orientation;
+import beltmark.core.setup.Side;
+import beltmark.core.setup.Situation;
+import beltmark.core.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Working out the mount mark on each side from that side's own belt mark. */
+final class MountMarkPart {
+
+    private static final String ORIENTATION = Part.path(SetupPart.ORIENTATION.id(), OrientationPart.BLANK);
+
+    private MountMarkPart() {}
+
+    static Part of(Situation situation, SituationRanges ranges) {
+        // where nothing fits there is no mount mark to ask; the families that ask for it never draw such a place
+        Orientation orientation = situation.orientation().chosen().orElse(Orientation.OVERSLUNG);
+        MountMarks marks = situation.mountMarks(orientation);
+        return new Part(
+                SetupPart.MOUNT_MARK.id(),
+                List.of(),
+                Stream.of(Side.values())
+                        .map(side -> blank(situation, marks, orientation, side, ranges))
+                        .toList(),
+                marks.steps());
+    }
+
+    private static Blank blank(
+            Situation situation, MountMarks marks, Orientation orientation, Side side, SituationRanges ranges) {
+        return new LengthBlank(
+                side.id(),
+                marks.heights().on(side),
+                ranges.reading(),
+                ranges.tapeAnswers(),
+                slips(situation, orientation, side),
+                carry(situation, orientation, side));
+    }
+
+    private static List<Slip> slips(Situation situation, Orientation orientation, Side side) {
+        HardwareCard card = situation.card();
+        Length own = situation.beltMarks().on(side);
+        Length offset = card.mountOffset(situation.tip(), orientation);
+        List<Slip> slips = new ArrayList<>();
+        slips.add(new Slip("measured-down", own.minus(offset)));
+        slips.add(new Slip("other-orientation", own.plus(card.mountOffset(situation.tip(), orientation.turnedOver()))));
+        slips.add(
+                new Slip("other-side", situation.beltMarks().on(side.opposite()).plus(offset)));
+        slips.add(new Slip("belt-mark-again", own));
+        Length otherTip = card.mountOffset(situation.tip().other(), orientation);
+        if (!otherTip.equals(offset)) {
+            slips.add(new Slip("other-tip", own.plus(otherTip)));
+        }
+        return slips;
+    }
+
+    private static Carry carry(Situation situation, Orientation orientation, Side side) {
+        String beltMark = Part.path(SetupPart.BELT_MARK.id(), side.id());
+        return own -> orientation(own, orientation)
+                .map(way -> own.length(beltMark, situation.beltMarks().on(side))
+                        .plus(situation.card().mountOffset(situation.tip(), way)));
+    }
+
+    private static Optional<Orientation> orientation(OwnFigures own, Orientation right) {
+        String id = own.choice(ORIENTATION, right.id());
+        return Stream.of(Orientation.values())
+                .filter(way -> way.id().equals(id))
+                .findFirst();
+    }
+}

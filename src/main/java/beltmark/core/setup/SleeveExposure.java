@@ -1,0 +1,38 @@
+package beltmark.core.setup;
+
+import beltmark.core.solution.Step;
+import beltmark.core.units.Length;
+import java.util.List;
+
+/**
+ * How much sleeve shows below the bushing, which is how far the cleaner can still drop for a splice. The sleeve is taken
+ * as fixed to the mounting base and the bushing as moving with the pole (a modelling assumption): a tensioner mounted
+ * high by e shows e less, and a splice of height h takes h of what shows.
+ *
+ * @param asSet the sleeve the card wants to show when everything is on its mark
+ * @param mountedHigh how far above its mount mark the tensioner was fixed; negative when below
+ * @param splice the height of the tallest splice, not negative
+ */
+public record SleeveExposure(Length asSet, Length mountedHigh, Length splice) {
+
+    /** {@return the sleeve showing while the belt runs, asSet - mountedHigh; negative means the bushing is off it} */
+    public Length atRest() {
+        return asSet.minus(mountedHigh);
+    }
+
+    /** {@return the sleeve still showing while the splice passes, atRest - splice; negative means it bottoms out} */
+    public Length overSplice() {
+        return atRest().minus(splice);
+    }
+
+    /** {@return the steps that lead to both} */
+    public List<Step> steps() {
+        return List.of(
+                Step.of(mountedHigh.isNegative() ? "sleeve-mounted-low" : "sleeve-mounted-high", "asSet", asSet)
+                        .with("off", mountedHigh.abs())
+                        .with("atRest", atRest()),
+                Step.of("sleeve-over-splice", "atRest", atRest())
+                        .with("splice", splice)
+                        .with("overSplice", overSplice()));
+    }
+}
