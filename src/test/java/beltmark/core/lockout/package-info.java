@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.core.lockout;
+
+import org.jspecify.annotations.NullMarked;

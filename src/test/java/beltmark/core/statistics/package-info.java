@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.core.statistics;
+
+import org.jspecify.annotations.NullMarked;
