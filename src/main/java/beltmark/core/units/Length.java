@@ -1,5 +1,7 @@
 package beltmark.core.units;
 
+import beltmark.core.refusal.Refusal;
+import beltmark.core.refusal.Refused;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 
@@ -15,6 +17,7 @@ public record Length(long nanometres) implements Comparable<Length>, Quantity {
     public static final Length ZERO = new Length(0);
 
     private static final double NANOMETRES_PER_MILLIMETRE = LengthUnit.MILLIMETRE.nanometres();
+    private static final double LARGEST = Long.MAX_VALUE;
 
     /** {@return a length of whole nanometres} */
     public static Length ofNanometres(long nanometres) {
@@ -44,8 +47,13 @@ public record Length(long nanometres) implements Comparable<Length>, Quantity {
     }
 
     private static Length ofNearest(double nanometres) {
-        if (!(Math.abs(nanometres) < Long.MAX_VALUE)) {
-            throw new IllegalArgumentException("a length of " + nanometres + " nm is not a finite length");
+        if (!(Math.abs(nanometres) < LARGEST)) {
+            throw Refused.because(Double.isFinite(nanometres) ? Refusal.OUT_OF_RANGE : Refusal.NOT_A_NUMBER)
+                    .with("what", "length")
+                    .with("value", nanometres / NANOMETRES_PER_MILLIMETRE)
+                    .with("low", -LARGEST / NANOMETRES_PER_MILLIMETRE)
+                    .with("high", LARGEST / NANOMETRES_PER_MILLIMETRE)
+                    .with("unit", "mm");
         }
         return new Length(Math.round(nanometres));
     }
