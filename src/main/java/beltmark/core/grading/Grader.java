@@ -10,7 +10,7 @@ import beltmark.core.units.Length;
 import beltmark.core.units.LengthReader;
 import beltmark.core.units.LengthReading;
 import beltmark.core.units.LengthUnit;
-import java.util.Optional;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -69,10 +69,11 @@ public final class Grader {
         if (isCarried(blank, length, own)) {
             return Grade.of(Verdict.CARRIED, answer);
         }
-        Optional<Slip> slip = blank.slips().stream()
-                .filter(known -> length.isWithin(blank.tolerance(), known.value()))
-                .findFirst();
-        return slip.map(found -> Grade.slip(found.id(), answer)).orElseGet(() -> Grade.of(Verdict.WRONG, answer));
+        List<Slip> fitting = blank.slips().stream()
+                .filter(slip -> length.isWithin(blank.tolerance(), slip.value()))
+                .toList();
+        // an answer midway between two slips may come from either: accuse of none
+        return fitting.size() == 1 ? Grade.slip(fitting.get(0).id(), answer) : Grade.of(Verdict.WRONG, answer);
     }
 
     /** A figure that follows from right earlier answers is the right one, so it was caught before. */

@@ -27,8 +27,8 @@ public record LengthBlank(
     }
 
     /**
-     * {@inheritDoc} Values must lie more than two tolerances apart, so that no answer is within tolerance of two, and
-     * inside what is plausible, so that a slip is named and not taken for a typing accident.
+     * {@inheritDoc} No slip may be within tolerance of the right length or of another slip, and all must lie inside what
+     * is plausible, so that a slip is named and not taken for a typing accident.
      */
     @Override
     public boolean isFair() {
@@ -50,6 +50,6 @@ public record LengthBlank(
     }
 
     private boolean clash(Length a, Length b) {
-        return a.isWithin(tolerance.plus(tolerance), b);
+        return a.isWithin(tolerance, b);
     }
 }

@@ -55,7 +55,7 @@ final class SituationDraw {
 
     private Sides beltMarks() {
         Length left = draw.length(ranges.beltMark());
-        return new Sides(left, left.plus(draw.length(ranges.outOfLevel())));
+        return new Sides(left, left.plus(eitherWay(draw.length(ranges.outOfLevel()))));
     }
 
     private Surroundings surroundings() {

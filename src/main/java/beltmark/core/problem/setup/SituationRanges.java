@@ -7,7 +7,7 @@ import beltmark.core.units.Length;
  * What is drawn for a situation, and what an answer can be at all.
  *
  * @param beltMark the left belt mark above the foot of the tape
- * @param outOfLevel how much higher the right belt mark is; negative when lower
+ * @param outOfLevel how much higher or lower the right belt mark is
  * @param roof the underside of what lies above the belt mark
  * @param floor how far below the belt mark the floor lies
  * @param obstacleFrom how far from the belt mark an obstacle begins, upwards or downwards

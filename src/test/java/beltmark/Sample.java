@@ -1,0 +1,48 @@
+package beltmark;
+
+import beltmark.content.Content;
+import beltmark.content.ContentFile;
+import beltmark.core.problem.ProblemCode;
+import beltmark.core.problem.ProblemFamily;
+import beltmark.core.setup.HardwareCard;
+import beltmark.core.units.Length;
+import beltmark.core.units.LengthReader;
+import beltmark.core.units.LengthUnit;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/** The one place for example hardware, problems and figures of tests. */
+public final class Sample {
+
+    private static final Content CONTENT = Content.read();
+    private static final HardwareCard CARD =
+            Content.read(ContentFile.list("hardware"), List.of()).cards().get(0);
+
+    private Sample() {}
+
+    /** {@return the card with the figures of the trade} */
+    public static HardwareCard card() {
+        return CARD;
+    }
+
+    /** {@return the content that is shipped} */
+    public static Content content() {
+        return CONTENT;
+    }
+
+    /** {@return a shipped family} */
+    public static ProblemFamily family(String id) {
+        return content().findFamily(id).orElseThrow();
+    }
+
+    /** {@return as many different codes as asked for} */
+    public static Stream<ProblemCode> codes(int count) {
+        return IntStream.range(0, count).mapToObj(i -> new ProblemCode(Integer.toString(i)));
+    }
+
+    /** {@return a length as typed by an inch person} */
+    public static Length inches(String typed) {
+        return LengthReader.read(typed, LengthUnit.INCH).getLength();
+    }
+}
