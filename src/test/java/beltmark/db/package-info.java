@@ -1,0 +1,5 @@
+/** Tests of the database. */
+@NullMarked
+package beltmark.db;
+
+import org.jspecify.annotations.NullMarked;
