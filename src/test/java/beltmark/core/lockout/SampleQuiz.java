@@ -5,7 +5,7 @@ import java.util.List;
 /** The one place for example questions. */
 final class SampleQuiz {
 
-    static final Source SOURCE = new Source("Q017", "29 CFR 1910.147(b)", List.of("OSHA-GI"));
+    static final Source SOURCE = new Source(List.of("Q017"), "29 CFR 1910.147(b)", List.of("osha-gi"));
 
     private SampleQuiz() {}
 

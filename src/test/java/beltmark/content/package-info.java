@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.content;
+
+import org.jspecify.annotations.NullMarked;
