@@ -1,0 +1,34 @@
+package beltmark.texts;
+
+import java.util.Locale;
+
+/** The languages that texts may be written in; offered only when there is a folder of texts for it. */
+public enum Language {
+    /** English. */
+    EN("en", "English"),
+    /** Spanish. */
+    ES("es", "Español");
+
+    private final String tag;
+    private final String ownName;
+
+    Language(String tag, String ownName) {
+        this.tag = tag;
+        this.ownName = ownName;
+    }
+
+    /** {@return the language tag, which is also the name of the text folder} */
+    public String tag() {
+        return tag;
+    }
+
+    /** {@return what the language calls itself; the only text outside the text files, the same in all of them} */
+    public String ownName() {
+        return ownName;
+    }
+
+    /** {@return the locale that numbers and dates follow} */
+    public Locale locale() {
+        return Locale.forLanguageTag(tag);
+    }
+}
