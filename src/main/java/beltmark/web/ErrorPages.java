@@ -1,0 +1,62 @@
+package beltmark.web;
+
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import io.javalin.router.JavalinDefaultRoutingApi;
+import java.util.Map;
+import java.util.concurrent.CompletionException;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** Turns whatever a handler throws into a page; what is our own fault is logged once, under a number the page shows. */
+final class ErrorPages {
+
+    private static final Logger LOG = LoggerFactory.getLogger(ErrorPages.class);
+    private static final int REFERENCE_BYTES = 6;
+
+    private static final Map<Integer, String> KINDS = Map.of(
+            400, "bad-request",
+            403, "not-allowed",
+            404, "not-found",
+            405, "wrong-method",
+            413, "too-large",
+            429, "too-many",
+            503, "busy");
+
+    private final Views views;
+    private final Html html;
+
+    ErrorPages(Views views, Html html) {
+        this.views = views;
+        this.html = html;
+    }
+
+    void register(JavalinDefaultRoutingApi routes) {
+        routes.exception(NotFound.class, (e, ctx) -> show(ctx, 404, ""));
+        routes.exception(HttpResponseException.class, (e, ctx) -> show(ctx, e.getStatus(), ""));
+        routes.exception(CompletionException.class, (e, ctx) -> showCause(e, ctx));
+        routes.exception(Exception.class, this::showOwnFault);
+    }
+
+    private void showCause(CompletionException e, Context ctx) {
+        Throwable cause = e.getCause();
+        if (cause instanceof NotFound) {
+            show(ctx, 404, "");
+        } else if (cause instanceof HttpResponseException refused) {
+            show(ctx, refused.getStatus(), "");
+        } else {
+            showOwnFault(cause instanceof Exception fault ? fault : e, ctx);
+        }
+    }
+
+    private void showOwnFault(Exception fault, Context ctx) {
+        String reference = RandomToken.ofBytes(REFERENCE_BYTES);
+        LOG.error("reference {} at {} {}", reference, ctx.method(), ctx.path(), fault);
+        show(ctx, 500, reference);
+    }
+
+    private void show(Context ctx, int status, String reference) {
+        String kind = KINDS.getOrDefault(status, status < 500 ? "bad-request" : "own-fault");
+        html.show(ctx, status, new ErrorPage(views.of(ctx), status, kind, reference));
+    }
+}

@@ -1,0 +1,32 @@
+package beltmark.web;
+
+import io.javalin.security.RouteRole;
+import java.util.Locale;
+
+/** Who may use a route. A person has one or more of the job roles; a route without roles is refused for everybody. */
+public enum Role implements RouteRole {
+    /** Everybody, also without sign-in. For routes only. */
+    ANYONE,
+    /** Everybody who is signed in. For routes only. */
+    SIGNED_IN,
+    /** Learns the job. */
+    NEW_HIRE,
+    /** Leads a crew and signs off its people. */
+    SUPERVISOR,
+    /** Looks after the training on hazardous energy. */
+    COORDINATOR,
+    /** Looks after problems and hardware cards. */
+    TRAINER,
+    /** Looks after people and the machine. */
+    ADMIN;
+
+    /** {@return the role as it is written in text keys, data files and the database} */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** {@return the role of that word; refuses any other text} */
+    public static Role of(String word) {
+        return valueOf(word.toUpperCase(Locale.ROOT).replace('-', '_'));
+    }
+}

@@ -1,0 +1,84 @@
+package beltmark.web;
+
+import beltmark.core.units.Length;
+import beltmark.core.units.Quantity;
+import beltmark.texts.Words;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
+
+/** What every template of one request may use: the texts of the person, who that is, and the token of its forms. */
+public final class View {
+
+    private final Words words;
+    private final @Nullable Visitor visitor;
+    private final String csrf;
+    private final boolean demo;
+    private final UnaryOperator<String> assets;
+
+    View(Words words, @Nullable Visitor visitor, String csrf, boolean demo, UnaryOperator<String> assets) {
+        this.words = words;
+        this.visitor = visitor;
+        this.csrf = csrf;
+        this.demo = demo;
+        this.assets = assets;
+    }
+
+    /** {@return the texts in the person's language and graduation} */
+    public Words words() {
+        return words;
+    }
+
+    /** {@return the text of a key; the values that it names follow as name, value, name, value} */
+    public String text(String key, Object... namedValues) {
+        if (namedValues.length == 0) {
+            return words.say(key);
+        }
+        Map<String, Object> values = new HashMap<>();
+        for (int i = 0; i < namedValues.length; i += 2) {
+            values.put((String) namedValues[i], namedValues[i + 1]);
+        }
+        return words.say(key, values);
+    }
+
+    /** {@return the text of a key with the values that it names} */
+    public String text(String key, Map<String, ?> values) {
+        return words.say(key, values);
+    }
+
+    /** {@return a length in the person's graduation, with its unit} */
+    public String length(Length length) {
+        return words.length(length);
+    }
+
+    /** {@return a quantity as the person reads it} */
+    public String quantity(Quantity quantity) {
+        return words.quantity(quantity);
+    }
+
+    /** {@return the token that a form must send back} */
+    public String csrf() {
+        return csrf;
+    }
+
+    /** {@return who is signed in, null before sign-in} */
+    public @Nullable Visitor visitor() {
+        return visitor;
+    }
+
+    /** {@return whether somebody is signed in who has that job role} */
+    public boolean has(Role role) {
+        return visitor != null && visitor.has(role);
+    }
+
+    /** {@return whether the site shows invented demo data} */
+    public boolean demo() {
+        return demo;
+    }
+
+    /** {@return the address of a static file, such as {@code beltmark.css}} */
+    public String asset(String name) {
+        return assets.apply(name);
+    }
+}

@@ -1,0 +1,5 @@
+/** Tests of the texts. */
+@NullMarked
+package beltmark.texts;
+
+import org.jspecify.annotations.NullMarked;

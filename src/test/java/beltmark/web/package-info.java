@@ -1,0 +1,5 @@
+/** Tests of what pages share. */
+@NullMarked
+package beltmark.web;
+
+import org.jspecify.annotations.NullMarked;
