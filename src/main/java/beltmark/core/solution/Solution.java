@@ -41,4 +41,15 @@ public record Solution<T>(T result, List<Step> steps, List<Warning> warnings) {
         allWarnings.addAll(warnings);
         return new Solution<>(result, allSteps, allWarnings);
     }
+
+    /** {@return this with the steps and warnings of a computation that goes on from it put behind} */
+    public Solution<T> followedBy(Solution<?> later) {
+        Solution<?> joined = later.after(this);
+        return new Solution<>(result, joined.steps, joined.warnings);
+    }
+
+    /** {@return this without its doubts, where a later computation judges them again} */
+    public Solution<T> withoutWarnings() {
+        return new Solution<>(result, steps, List.of());
+    }
 }

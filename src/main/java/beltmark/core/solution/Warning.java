@@ -30,8 +30,6 @@ public enum Warning {
     NEGATIVE_EDGE_MARGIN,
     /** The belt touches the structure. */
     BELT_TOUCHES_STRUCTURE,
-    /** The blade is already worn beyond the point of tensioning it again. */
-    RETENSION_OVERDUE,
     /** Friction alone holds the belt, as far as the friction can be relied on. */
     HELD_BY_FRICTION,
     /** More than 100 kJ of compressed gas (a university's safety page, seen as an excerpt, calls this highly hazardous). */

@@ -45,7 +45,6 @@ public record WorkingSpring(SpringRate rate, Length free, Length solid) {
 
     /** {@return the coil length, when it is between solid and free} */
     public Length checked(Length coil) {
-        Limits.signed("length", coil);
         if (coil.compareTo(free) > 0) {
             throw Refused.because(Refusal.SPRING_LOOSE).with("length", coil).with("free", free);
         }
