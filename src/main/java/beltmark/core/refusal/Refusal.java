@@ -50,6 +50,8 @@ public enum Refusal {
     VOLTAGE_NOT_ABOVE_LIMIT,
     /** A gas pressure not above that of the surroundings. */
     NOT_PRESSURISED,
+    /** Two units that measure different things. */
+    UNITS_DO_NOT_MATCH,
     /** Something is asked about a list without members. */
     NOTHING_GIVEN,
     /** A chart without a row for this blade. */
