@@ -1,0 +1,47 @@
+package beltmark.lockout;
+
+import beltmark.core.lockout.Judge;
+import beltmark.core.lockout.Judgement;
+import beltmark.core.lockout.Question;
+import beltmark.core.lockout.QuizResult;
+import beltmark.recordbook.Entry;
+import beltmark.recordbook.RecordBook;
+import beltmark.recordbook.Recorded;
+import java.time.Instant;
+import org.jdbi.v3.core.Handle;
+
+/** Ends a sitting in the same change as its last answer: records the result and moves the totals. */
+final class Finish {
+
+    private static final String RESULT = "lockout.result";
+
+    private final RecordBook book;
+    private final LockoutStore store = new LockoutStore();
+    private final TotalsStore totals = new TotalsStore();
+
+    Finish(RecordBook book) {
+        this.book = book;
+    }
+
+    void record(Handle handle, Sitter sitter, Sitting sitting, Instant now) {
+        SittingFinished result = SittingFinished.of(sitting, QuizResult.of(sitting.quiz(), sitting.judgements()));
+        // form operations have neither a full stop nor a slash, so nobody can send this one
+        String operation = RESULT + "/" + sitting.id();
+        Recorded recorded =
+                book.append(handle, new Entry(RESULT, operation, sitter.personId(), sitter.personId(), now, result));
+        store.addResult(handle, recorded.sequence(), result, sitter, now);
+        totals.close(handle, sitter.personId(), result, recorded.sequence());
+        sitting.quiz().questions().forEach(question -> count(handle, sitter, sitting, question));
+        for (String question : result.criticalMisses()) {
+            totals.countCritical(handle, sitter.personId(), result.quiz(), question, recorded.sequence());
+        }
+    }
+
+    private void count(Handle handle, Sitter sitter, Sitting sitting, Question question) {
+        GivenAnswer answer = sitting.findAnswer(question).orElseThrow();
+        boolean missed = answer.judgement() != Judgement.RIGHT;
+        totals.count(handle, sitting.quiz(), sitter.crewId(), question.id(), missed);
+        Judge.misses(question, answer.to(question))
+                .forEach(miss -> totals.countMiss(handle, sitting.quiz(), sitter.crewId(), question.id(), miss));
+    }
+}

@@ -1,0 +1,143 @@
+package beltmark.lockout;
+
+import beltmark.core.lockout.Answer;
+import beltmark.core.lockout.Judge;
+import beltmark.core.lockout.Judgement;
+import beltmark.core.lockout.Question;
+import beltmark.core.lockout.Quiz;
+import beltmark.db.Database;
+import beltmark.recordbook.Entry;
+import beltmark.recordbook.RecordBook;
+import beltmark.recordbook.Recorded;
+import beltmark.web.NotFound;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.LongSupplier;
+import org.jdbi.v3.core.Handle;
+
+/** What people do with the lockout quiz: open a sitting, answer its questions one by one, look at what came of it. */
+public final class Lockout {
+
+    private static final String OPENED = "lockout.sitting";
+    private static final String ANSWERED = "lockout.answer";
+    private static final int MOST_PAST_RESULTS = 20;
+
+    private final Database database;
+    private final RecordBook book;
+    private final Quiz quiz;
+    private final Clock clock;
+    private final LongSupplier seeds;
+    private final LockoutStore store = new LockoutStore();
+    private final TotalsStore totals = new TotalsStore();
+    private final Finish finish;
+
+    /**
+     * @param database where sittings are kept
+     * @param book where they are recorded
+     * @param quiz the quiz in the version in force
+     * @param clock the time
+     * @param seeds a number nobody can foresee, for each sitting
+     */
+    public Lockout(Database database, RecordBook book, Quiz quiz, Clock clock, LongSupplier seeds) {
+        this.database = database;
+        this.book = book;
+        this.quiz = quiz;
+        this.clock = clock;
+        this.seeds = seeds;
+        this.finish = new Finish(book);
+    }
+
+    /** {@return the quiz in the version in force} */
+    Quiz quiz() {
+        return quiz;
+    }
+
+    /** Opens a sitting, or finds the one that waits to be finished. */
+    public CompletableFuture<Long> open(Sitter sitter, String operation) {
+        return database.write(handle -> {
+            OptionalLong waiting = store.findOpen(handle, sitter.personId(), quiz.id(), quiz.version());
+            return waiting.isPresent() ? waiting.getAsLong() : openNew(handle, sitter, operation);
+        });
+    }
+
+    private long openNew(Handle handle, Sitter sitter, String operation) {
+        Instant now = clock.instant();
+        SittingOpened opened = new SittingOpened(quiz.id(), quiz.version(), seeds.getAsLong());
+        Recorded recorded =
+                book.append(handle, new Entry(OPENED, operation, sitter.personId(), sitter.personId(), now, opened));
+        if (recorded.isNew()) {
+            SittingRow row =
+                    new SittingRow(recorded.sequence(), sitter.personId(), quiz.id(), quiz.version(), opened.seed());
+            store.addSitting(handle, row, now);
+            totals.open(handle, row);
+        }
+        return recorded.sequence();
+    }
+
+    /** {@return the sitting, with its answers, if it is this person's and of the version in force} */
+    Optional<Sitting> findSitting(long person, long sitting) {
+        return database.read(handle -> find(handle, person, sitting));
+    }
+
+    /** {@return the sitting that waits to be finished} */
+    Optional<Sitting> findOpen(long person) {
+        return database.read(handle -> {
+            OptionalLong open = store.findOpen(handle, person, quiz.id(), quiz.version());
+            return open.isPresent() ? find(handle, person, open.getAsLong()) : Optional.empty();
+        });
+    }
+
+    /** {@return the person's latest results, the last one first} */
+    List<PastResult> listResults(long person) {
+        return database.read(handle -> store.listResults(handle, person, MOST_PAST_RESULTS));
+    }
+
+    /** Takes an answer; the first one to a question stands for ever. */
+    public CompletableFuture<Taken> answer(
+            Sitter sitter, long sitting, long number, Answer answer, Wording wording, String operation) {
+        return database.write(handle -> {
+            Sitting found =
+                    find(handle, sitter.personId(), sitting).orElseThrow(() -> new NotFound("sitting " + sitting));
+            Question question = found.question(number);
+            Optional<GivenAnswer> earlier = found.findAnswer(question);
+            if (earlier.isPresent()) {
+                return earlier.get().operation().equals(operation) ? Taken.REPEATED : Taken.ALREADY_ANSWERED;
+            }
+            if (found.next().orElseThrow() != number) {
+                return Taken.NOT_ITS_TURN;
+            }
+            Judgement judgement = Judge.judge(question, answer);
+            if (!judgement.isAnswered()) {
+                return Taken.NOT_ANSWERED;
+            }
+            AnswerGiven given = AnswerGiven.of(found, (int) number, answer, judgement, wording);
+            return record(handle, sitter, found, given, operation);
+        });
+    }
+
+    private Taken record(Handle handle, Sitter sitter, Sitting sitting, AnswerGiven answer, String operation) {
+        Instant now = clock.instant();
+        Recorded recorded =
+                book.append(handle, new Entry(ANSWERED, operation, sitter.personId(), sitter.personId(), now, answer));
+        if (!recorded.isNew()) {
+            return Taken.REPEATED;
+        }
+        store.addAnswer(handle, recorded.sequence(), answer, now);
+        Sitting after = sitting.with(answer.given(operation));
+        if (after.isFinished()) {
+            finish.record(handle, sitter, after, now);
+        }
+        return Taken.RECORDED;
+    }
+
+    private Optional<Sitting> find(Handle handle, long person, long sitting) {
+        return store.findSitting(handle, sitting)
+                .filter(row -> row.personId() == person)
+                .filter(row -> row.quiz().equals(quiz.id()) && row.version() == quiz.version())
+                .map(row -> Sitting.of(row, quiz, store.listAnswers(handle, sitting)));
+    }
+}

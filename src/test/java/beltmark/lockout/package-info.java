@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.lockout;
+
+import org.jspecify.annotations.NullMarked;
