@@ -5,12 +5,11 @@ import beltmark.core.problem.Blank;
 import beltmark.core.problem.ChoiceBlank;
 import beltmark.core.problem.LengthBlank;
 import beltmark.core.problem.OwnFigures;
-import beltmark.core.problem.Slip;
+import beltmark.core.solution.Slip;
 import beltmark.core.units.Length;
 import beltmark.core.units.LengthReader;
 import beltmark.core.units.LengthReading;
 import beltmark.core.units.LengthUnit;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -69,11 +68,9 @@ public final class Grader {
         if (isCarried(blank, length, own)) {
             return Grade.of(Verdict.CARRIED, answer);
         }
-        List<Slip> fitting = blank.slips().stream()
-                .filter(slip -> length.isWithin(blank.tolerance(), slip.value()))
-                .toList();
-        // an answer midway between two slips may come from either: accuse of none
-        return fitting.size() == 1 ? Grade.slip(fitting.get(0).id(), answer) : Grade.of(Verdict.WRONG, answer);
+        return Slip.behind(blank.slips(), length, blank.tolerance())
+                .map(slip -> Grade.slip(slip.id(), answer))
+                .orElseGet(() -> Grade.of(Verdict.WRONG, answer));
     }
 
     /** A figure that follows from right earlier answers is the right one, so it was caught before. */

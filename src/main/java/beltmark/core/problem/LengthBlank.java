@@ -1,5 +1,6 @@
 package beltmark.core.problem;
 
+import beltmark.core.solution.Slip;
 import beltmark.core.units.Length;
 import java.util.List;
 

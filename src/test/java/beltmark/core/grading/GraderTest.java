@@ -9,7 +9,7 @@ import beltmark.core.problem.ChoiceBlank;
 import beltmark.core.problem.LengthBlank;
 import beltmark.core.problem.LengthRange;
 import beltmark.core.problem.OwnFigures;
-import beltmark.core.problem.Slip;
+import beltmark.core.solution.Slip;
 import beltmark.core.units.Graduation;
 import beltmark.core.units.Length;
 import beltmark.core.units.LengthUnit;

@@ -5,14 +5,11 @@ import beltmark.core.problem.Carry;
 import beltmark.core.problem.LengthBlank;
 import beltmark.core.problem.OwnFigures;
 import beltmark.core.problem.Part;
-import beltmark.core.problem.Slip;
-import beltmark.core.setup.HardwareCard;
+import beltmark.core.setup.MountMarkSlips;
 import beltmark.core.setup.MountMarks;
 import beltmark.core.setup.Orientation;
 import beltmark.core.setup.Side;
 import beltmark.core.setup.Situation;
-import beltmark.core.units.Length;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -44,25 +41,8 @@ final class MountMarkPart {
                 marks.heights().on(side),
                 ranges.reading(),
                 ranges.tapeAnswers(),
-                slips(situation, orientation, side),
+                MountMarkSlips.of(situation.card(), situation.tip(), orientation, situation.beltMarks(), side),
                 carry(situation, orientation, side));
-    }
-
-    private static List<Slip> slips(Situation situation, Orientation orientation, Side side) {
-        HardwareCard card = situation.card();
-        Length own = situation.beltMarks().on(side);
-        Length offset = card.mountOffset(situation.tip(), orientation);
-        List<Slip> slips = new ArrayList<>();
-        slips.add(new Slip("measured-down", own.minus(offset)));
-        slips.add(new Slip("other-orientation", own.plus(card.mountOffset(situation.tip(), orientation.turnedOver()))));
-        slips.add(
-                new Slip("other-side", situation.beltMarks().on(side.opposite()).plus(offset)));
-        slips.add(new Slip("belt-mark-again", own));
-        Length otherTip = card.mountOffset(situation.tip().other(), orientation);
-        if (!otherTip.equals(offset)) {
-            slips.add(new Slip("other-tip", own.plus(otherTip)));
-        }
-        return slips;
     }
 
     private static Carry carry(Situation situation, Orientation orientation, Side side) {
