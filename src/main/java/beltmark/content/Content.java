@@ -2,21 +2,30 @@ package beltmark.content;
 
 import beltmark.core.problem.ProblemCode;
 import beltmark.core.problem.ProblemFamily;
+import beltmark.core.qualification.QualificationRule;
 import beltmark.core.setup.HardwareCard;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * What the content files say, checked as a whole: hardware cards and problem families.
+ * What the content files say, checked as a whole: hardware cards, problem families, qualification rules and checklists.
  *
  * @param cards the hardware cards, by file name
  * @param families the problem families, in the order of the files
+ * @param rules the qualification rules, by file name
+ * @param checklists what is watched while a job is shown in the field
  */
-public record Content(List<HardwareCard> cards, List<ProblemFamily> families) {
+public record Content(
+        List<HardwareCard> cards,
+        List<ProblemFamily> families,
+        List<QualificationRule> rules,
+        List<Checklist> checklists) {
 
     private static final String HARDWARE = "content/hardware";
     private static final String PROBLEMS = "content/problems";
+    private static final String QUALIFICATIONS = "content/qualifications";
+    private static final String DEMONSTRATIONS = "content/demonstrations";
 
     /** How many problems of each family are drawn at start, to see that its ranges and the cards go together. */
     private static final int TRIALS = 50;
@@ -24,6 +33,8 @@ public record Content(List<HardwareCard> cards, List<ProblemFamily> families) {
     public Content {
         cards = List.copyOf(cards);
         families = List.copyOf(families);
+        rules = List.copyOf(rules);
+        checklists = List.copyOf(checklists);
     }
 
     /**
@@ -32,7 +43,22 @@ public record Content(List<HardwareCard> cards, List<ProblemFamily> families) {
      * @throws ContentFaults with every fault found
      */
     public static Content read() {
-        return read(ContentFile.list(HARDWARE), ContentFile.list(PROBLEMS));
+        return read(
+                ContentFile.list(HARDWARE),
+                ContentFile.list(PROBLEMS),
+                ContentFile.list(QUALIFICATIONS),
+                ContentFile.list(DEMONSTRATIONS));
+    }
+
+    /**
+     * Reads content files without rules and checklists.
+     *
+     * @param hardware hardware card files
+     * @param problems problem family files
+     * @throws ContentFaults with every fault found
+     */
+    public static Content read(List<ContentFile> hardware, List<ContentFile> problems) {
+        return read(hardware, problems, List.of(), List.of());
     }
 
     /**
@@ -40,9 +66,15 @@ public record Content(List<HardwareCard> cards, List<ProblemFamily> families) {
      *
      * @param hardware hardware card files
      * @param problems problem family files
+     * @param qualifications qualification rule files
+     * @param demonstrations checklist files
      * @throws ContentFaults with every fault found
      */
-    public static Content read(List<ContentFile> hardware, List<ContentFile> problems) {
+    public static Content read(
+            List<ContentFile> hardware,
+            List<ContentFile> problems,
+            List<ContentFile> qualifications,
+            List<ContentFile> demonstrations) {
         List<ContentFault> faults = new ArrayList<>();
         List<HardwareCard> cards = hardware.stream()
                 .flatMap(file -> HardwareFile.read(file, faults).stream())
@@ -50,13 +82,19 @@ public record Content(List<HardwareCard> cards, List<ProblemFamily> families) {
         List<ProblemFamily> families = problems.stream()
                 .flatMap(file -> SetupProblemsFile.read(file, cards, faults).stream())
                 .toList();
+        List<QualificationRule> rules = qualifications.stream()
+                .flatMap(file -> QualificationFile.read(file, cards, families, faults).stream())
+                .toList();
+        List<Checklist> checklists = demonstrations.stream()
+                .flatMap(file -> ChecklistFile.read(file, faults).stream())
+                .toList();
         if (faults.isEmpty()) {
             families.forEach(family -> tryOut(family, faults));
         }
         if (!faults.isEmpty()) {
             throw new ContentFaults(faults);
         }
-        return new Content(cards, families);
+        return new Content(cards, families, rules, checklists);
     }
 
     private static void tryOut(ProblemFamily family, List<ContentFault> faults) {
@@ -82,5 +120,13 @@ public record Content(List<HardwareCard> cards, List<ProblemFamily> families) {
     /** {@return the family of an id} */
     public Optional<ProblemFamily> findFamily(String id) {
         return families.stream().filter(family -> family.id().equals(id)).findFirst();
+    }
+
+    /** {@return the checklist of an id, which must exist} */
+    public Checklist getChecklist(String id) {
+        return checklists.stream()
+                .filter(checklist -> checklist.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("there is no content/demonstrations/" + id + ".yaml"));
     }
 }

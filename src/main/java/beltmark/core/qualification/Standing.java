@@ -1,0 +1,31 @@
+package beltmark.core.qualification;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where a person stands with one qualification on one date.
+ *
+ * @param status the status
+ * @param reasons why, the one to be dealt with first in front; never empty
+ * @param lastDay the last day on which every need is or was met; null when they never all were
+ */
+public record Standing(
+        Status status, List<Finding> reasons, @Nullable LocalDate lastDay) {
+
+    public Standing {
+        reasons = List.copyOf(reasons);
+    }
+
+    /** {@return the last day on which every need is or was met, if they ever all were} */
+    public Optional<LocalDate> findLastDay() {
+        return Optional.ofNullable(lastDay);
+    }
+
+    /** {@return what to do next} */
+    public NextStep next() {
+        return reasons.get(0).reason().step();
+    }
+}

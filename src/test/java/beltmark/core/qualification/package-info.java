@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.core.qualification;
+
+import org.jspecify.annotations.NullMarked;
