@@ -17,6 +17,16 @@ public enum Language {
         this.ownName = ownName;
     }
 
+    /** {@return the language of a tag; refuses an unknown one} */
+    public static Language ofTag(String tag) {
+        for (Language language : values()) {
+            if (language.tag.equals(tag)) {
+                return language;
+            }
+        }
+        throw new IllegalArgumentException("no language " + tag);
+    }
+
     /** {@return the language tag, which is also the name of the text folder} */
     public String tag() {
         return tag;

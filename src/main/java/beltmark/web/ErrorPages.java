@@ -1,5 +1,6 @@
 package beltmark.web;
 
+import beltmark.db.NotStored;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.router.JavalinDefaultRoutingApi;
@@ -33,6 +34,8 @@ final class ErrorPages {
 
     void register(JavalinDefaultRoutingApi routes) {
         routes.exception(NotFound.class, (e, ctx) -> show(ctx, 404, ""));
+        routes.exception(TooBusy.class, (e, ctx) -> show(ctx.header("Retry-After", "2"), 429, ""));
+        routes.exception(NotStored.class, this::showNotStored);
         routes.exception(HttpResponseException.class, (e, ctx) -> show(ctx, e.getStatus(), ""));
         routes.exception(CompletionException.class, (e, ctx) -> showCause(e, ctx));
         routes.exception(Exception.class, this::showOwnFault);
@@ -42,11 +45,18 @@ final class ErrorPages {
         Throwable cause = e.getCause();
         if (cause instanceof NotFound) {
             show(ctx, 404, "");
+        } else if (cause instanceof NotStored fault) {
+            showNotStored(fault, ctx);
         } else if (cause instanceof HttpResponseException refused) {
             show(ctx, refused.getStatus(), "");
         } else {
             showOwnFault(cause instanceof Exception fault ? fault : e, ctx);
         }
+    }
+
+    private void showNotStored(NotStored fault, Context ctx) {
+        LOG.error("not stored: {} {}", ctx.method(), ctx.path(), fault);
+        show(ctx.header("Retry-After", "10"), 503, "");
     }
 
     private void showOwnFault(Exception fault, Context ctx) {

@@ -1,0 +1,99 @@
+package beltmark;
+
+import beltmark.db.Database;
+import beltmark.keys.KeyFolder;
+import beltmark.people.DemoPeople;
+import beltmark.people.People;
+import beltmark.people.PeopleRoutes;
+import beltmark.people.PersonSessions;
+import beltmark.people.Pins;
+import beltmark.people.SettingsRoutes;
+import beltmark.people.SignIn;
+import beltmark.people.SignInRoutes;
+import beltmark.recordbook.RecordBook;
+import beltmark.texts.Texts;
+import beltmark.today.TodayRoutes;
+import beltmark.web.Assets;
+import beltmark.web.Cookies;
+import beltmark.web.Html;
+import beltmark.web.Views;
+import beltmark.web.WebServer;
+import io.javalin.Javalin;
+import java.time.Clock;
+
+/** The wiring of the server: all parts by name, in the order they need each other. */
+public final class App implements AutoCloseable {
+
+    private final Database database;
+    private final Pins pins;
+    private final People people;
+    private final Javalin server;
+
+    private App(Config config, Clock clock) {
+        Texts texts = Texts.load(clock.getZone());
+        KeyFolder keys = KeyFolder.in(config.data());
+        database = Database.open(config.data());
+        RecordBook book = new RecordBook(clock);
+
+        PersonSessions sessions = new PersonSessions(database, clock);
+        pins = new Pins(database, keys.key("pepper"));
+        SignIn signIn = new SignIn(database, pins, sessions);
+        people = new People(database, book, clock, pins, sessions);
+        if (config.demo()) {
+            DemoPeople.read().addTo(database, pins);
+        }
+        boolean demo = people.isDemo();
+
+        Assets assets = Assets.load();
+        Html html = new Html();
+        Cookies cookies = new Cookies(config.tls());
+        Views views = new Views(texts, sessions, cookies, keys.key("forms"), assets, () -> demo);
+
+        server = new WebServer(views, html, assets, config.tls()).create(routes -> {
+            new TodayRoutes(views, html).register(routes);
+            new SignInRoutes(signIn, cookies, views, html).register(routes);
+            new SettingsRoutes(people, signIn, texts.languages(), cookies, views, html).register(routes);
+            new PeopleRoutes(people, views, html).register(routes);
+        });
+    }
+
+    /** {@return a running server} */
+    public static App start(Config config, Clock clock) {
+        App app = new App(config, clock);
+        try {
+            app.server.start(config.host(), config.port());
+            return app;
+        } catch (RuntimeException e) {
+            app.close();
+            throw e;
+        }
+    }
+
+    /** {@return the port that is listened on} */
+    public int port() {
+        return server.port();
+    }
+
+    /** {@return whether the site holds invented people} */
+    public boolean isDemo() {
+        return people.isDemo();
+    }
+
+    /** {@return the server inside, for tests that walk its routes} */
+    Javalin server() {
+        return server;
+    }
+
+    /** {@return the database, for tests that look at what was stored} */
+    Database database() {
+        return database;
+    }
+
+    /** Stops taking requests, stores what waits, and closes everything. */
+    @Override
+    public void close() {
+        server.stop();
+        pins.close();
+        database.close();
+    }
+}

@@ -1,0 +1,82 @@
+package beltmark;
+
+import beltmark.core.units.Graduation;
+import beltmark.people.DemoPeople;
+import beltmark.texts.Language;
+import beltmark.texts.Texts;
+import beltmark.texts.Words;
+import java.io.PrintWriter;
+import java.net.InetAddress;
+import java.net.UnknownHostException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** The command that runs the server until it is stopped. */
+@Command(name = "serve", mixinStandardHelpOptions = true)
+final class Serve implements Callable<Integer> {
+
+    private static final int REFUSED = 2;
+
+    @Spec
+    @SuppressWarnings("NullAway.Init") // set by picocli
+    private CommandSpec spec;
+
+    @Option(names = "--port", defaultValue = "8080")
+    private int port;
+
+    @Option(names = "--host", defaultValue = "127.0.0.1")
+    private String host = "127.0.0.1";
+
+    @Option(names = "--data", defaultValue = "data")
+    private Path data = Path.of("data");
+
+    @Option(names = "--demo")
+    private boolean demo;
+
+    @Option(names = "--tls")
+    private boolean tls;
+
+    @Option(names = "--insecure-lan")
+    private boolean insecureLan;
+
+    @Override
+    public Integer call() throws InterruptedException, UnknownHostException {
+        Clock clock = Clock.system(ZoneId.systemDefault());
+        Words words = Texts.load(clock.getZone()).words(Language.EN, Graduation.SIXTEENTH_INCH);
+        PrintWriter out = spec.commandLine().getOut();
+        if (!tls && !insecureLan && !InetAddress.getByName(host).isLoopbackAddress()) {
+            spec.commandLine().getErr().println(words.say("serve.open-network", Map.of("host", host)));
+            return REFUSED;
+        }
+        App app = App.start(new Config(host, port, data, demo, tls), clock);
+        Runtime.getRuntime().addShutdownHook(new Thread(app::close, "stop"));
+        out.println(words.say("serve.address", Map.of("address", "http://" + shownHost() + ":" + app.port() + "/")));
+        out.println(app.isDemo() ? demoSignIns(words) : words.say("serve.ready"));
+        out.flush();
+        new CountDownLatch(1).await();
+        return 0;
+    }
+
+    private String shownHost() {
+        return host.equals("0.0.0.0") || host.equals("::") ? "localhost" : host;
+    }
+
+    private static String demoSignIns(Words words) {
+        DemoPeople people = DemoPeople.read();
+        String names = people.crews().stream()
+                .map(crew -> crew.people().stream()
+                        .map(person -> "    " + person.name() + " (" + String.join(", ", person.roles()) + ")")
+                        .collect(Collectors.joining("\n", "  " + crew.name() + "\n", "")))
+                .collect(Collectors.joining("\n"));
+        return words.say("serve.demo", Map.of("pin", people.pin())) + "\n" + names;
+    }
+}

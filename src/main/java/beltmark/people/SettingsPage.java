@@ -1,0 +1,73 @@
+package beltmark.people;
+
+import beltmark.core.units.Graduation;
+import beltmark.core.units.Length;
+import beltmark.core.units.LengthPrinter;
+import beltmark.texts.Language;
+import beltmark.web.Option;
+import beltmark.web.Page;
+import beltmark.web.View;
+import beltmark.web.Visitor;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A person's own settings.
+ *
+ * @param view what all pages share
+ * @param visitor whose they are
+ * @param languages the languages that can be chosen
+ * @param stored what was stored just now: {@code settings}, {@code pin} or empty
+ * @param fault word of what is wrong with a chosen PIN, empty when nothing is
+ * @param refused whether the present PIN was not right
+ */
+public record SettingsPage(
+        View view, Visitor visitor, Set<Language> languages, String stored, String fault, boolean refused)
+        implements Page {
+
+    /** The graduations of the tapes in use. */
+    static final List<Graduation> GRADUATIONS =
+            List.of(Graduation.SIXTEENTH_INCH, Graduation.THIRTY_SECOND_INCH, Graduation.MILLIMETRE);
+
+    private static final Length EXAMPLE = Length.ofSixteenths(76);
+
+    static String word(Graduation graduation) {
+        return graduation.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** {@return the ways to show lengths, each with an example} */
+    public List<Option> graduations() {
+        return GRADUATIONS.stream()
+                .map(graduation -> new Option(
+                        word(graduation),
+                        view.text(
+                                "people.graduation." + word(graduation),
+                                "example",
+                                LengthPrinter.print(EXAMPLE, graduation))))
+                .toList();
+    }
+
+    /** {@return the present way to show lengths} */
+    public String graduation() {
+        return word(visitor.graduation());
+    }
+
+    /** {@return the languages, each by its own name} */
+    public List<Option> languageOptions() {
+        return languages.stream()
+                .map(language -> new Option(language.tag(), language.ownName()))
+                .toList();
+    }
+
+    /** {@return the sentence on the chosen PIN, null when there is nothing to say} */
+    public @Nullable String faultText() {
+        return fault.isEmpty() ? null : view.text("people.pin-fault." + fault);
+    }
+
+    /** {@return the sentence on the present PIN, null when there is nothing to say} */
+    public @Nullable String refusedText() {
+        return refused ? view.text("people.pin.refused") : null;
+    }
+}

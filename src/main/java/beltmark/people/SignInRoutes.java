@@ -1,0 +1,113 @@
+package beltmark.people;
+
+import beltmark.people.PinRules.PinFault;
+import beltmark.web.Cookies;
+import beltmark.web.Form;
+import beltmark.web.Html;
+import beltmark.web.NotFound;
+import beltmark.web.Role;
+import beltmark.web.View;
+import beltmark.web.Views;
+import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.router.JavalinDefaultRoutingApi;
+import java.util.Optional;
+
+/** Sign-in in three steps, crew, name and PIN, and sign-out. */
+public final class SignInRoutes {
+
+    private static final int UNPROCESSABLE = 422;
+
+    private final SignIn signIn;
+    private final Cookies cookies;
+    private final Views views;
+    private final Html html;
+
+    public SignInRoutes(SignIn signIn, Cookies cookies, Views views, Html html) {
+        this.signIn = signIn;
+        this.cookies = cookies;
+        this.views = views;
+        this.html = html;
+    }
+
+    /** Adds the routes. */
+    public void register(JavalinDefaultRoutingApi routes) {
+        routes.get("/sign-in", this::showCrews, Role.ANYONE);
+        routes.get("/sign-in/{crew}", this::showNames, Role.ANYONE);
+        routes.get("/sign-in/{crew}/{person}", this::showPin, Role.ANYONE);
+        routes.post("/sign-in/{crew}/{person}", this::tryPin, Role.ANYONE);
+        routes.post("/sign-in/{crew}/{person}/new-pin", this::choosePin, Role.ANYONE);
+        routes.post("/sign-out", this::signOut, Role.ANYONE);
+    }
+
+    private void showCrews(Context ctx) {
+        View view = views.of(ctx);
+        if (view.visitor() != null) {
+            ctx.redirect(NextPath.of(ctx.queryParam("next")).value(), HttpStatus.SEE_OTHER);
+            return;
+        }
+        html.show(ctx, new CrewsPage(view, signIn.listCrews(), NextPath.of(ctx.queryParam("next"))));
+    }
+
+    private void showNames(Context ctx) {
+        Crew crew = signIn.getCrew(Form.pathNumber(ctx, "crew"));
+        NextPath next = NextPath.of(ctx.queryParam("next"));
+        html.show(ctx, new NamesPage(views.of(ctx), crew, signIn.listCrew(crew.id()), next));
+    }
+
+    private void showPin(Context ctx) {
+        html.show(ctx, new PinPage(views.of(ctx), person(ctx), NextPath.of(ctx.queryParam("next")), false));
+    }
+
+    private void tryPin(Context ctx) {
+        Person person = person(ctx);
+        Form form = Form.of(ctx);
+        NextPath next = NextPath.of(form.text("next"));
+        ctx.future(() -> signIn.signIn(person.id(), form.text("pin")).thenAccept(attempt -> {
+            switch (attempt.answer()) {
+                case RIGHT -> letIn(ctx, attempt, next);
+                case MUST_CHANGE -> html.show(ctx, new ChoosePinPage(views.of(ctx), person, next, "", false));
+                case WRONG -> html.show(ctx, UNPROCESSABLE, new PinPage(views.of(ctx), person, next, true));
+            }
+        }));
+    }
+
+    private void choosePin(Context ctx) {
+        Person person = person(ctx);
+        Form form = Form.of(ctx);
+        NextPath next = NextPath.of(form.text("next"));
+        String pin = form.text("pin");
+        String chosen = form.text("new-pin");
+        Optional<PinFault> fault = PinRules.findFault(pin, chosen, form.text("again-pin"));
+        if (fault.isPresent()) {
+            String word = fault.get().word();
+            html.show(ctx, UNPROCESSABLE, new ChoosePinPage(views.of(ctx), person, next, word, false));
+            return;
+        }
+        ctx.future(() -> signIn.changePin(person.id(), pin, chosen).thenAccept(attempt -> {
+            if (attempt.answer() == Pins.Answer.RIGHT) {
+                letIn(ctx, attempt, next);
+            } else {
+                html.show(ctx, UNPROCESSABLE, new ChoosePinPage(views.of(ctx), person, next, "", true));
+            }
+        }));
+    }
+
+    private void letIn(Context ctx, SignIn.Attempt attempt, NextPath next) {
+        cookies.startSession(ctx, attempt.token());
+        ctx.redirect(next.value(), HttpStatus.SEE_OTHER);
+    }
+
+    private void signOut(Context ctx) {
+        String token = cookies.session(ctx);
+        cookies.endSession(ctx);
+        ctx.future(() -> signIn.signOut(token == null ? "" : token)
+                .thenAccept(ended -> ctx.redirect("/sign-in", HttpStatus.SEE_OTHER)));
+    }
+
+    private Person person(Context ctx) {
+        long crew = Form.pathNumber(ctx, "crew");
+        long person = Form.pathNumber(ctx, "person");
+        return signIn.findPerson(crew, person).orElseThrow(() -> new NotFound("person " + person));
+    }
+}

@@ -1,0 +1,5 @@
+/** Tests of sign-in and settings, over HTTP. */
+@NullMarked
+package beltmark.people;
+
+import org.jspecify.annotations.NullMarked;
