@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
 import org.sqlite.SQLiteDataSource;
@@ -23,27 +24,53 @@ public final class Schema {
     private static final String GET_VERSION =
             "SELECT version FROM flyway_schema_history WHERE success ORDER BY installed_rank DESC LIMIT 1";
 
-    private Schema() {}
+    /** By version; the migrations of a running program do not change. */
+    private static final Map<String, Map<String, String>> AS_MIGRATED = new ConcurrentHashMap<>();
 
-    /** {@return one line for each definition that is missing, altered or not ours; empty when all are as migrated} */
-    public static List<String> differences(Handle handle) {
-        String version = handle.createQuery(GET_VERSION).mapTo(String.class).one();
-        return differences(definitionsAsMigrated(version), definitions(handle));
+    /**
+     * A definition that is not as migrated.
+     *
+     * @param definition its type and name, as in {@code trigger recordbook_entry_no_update}
+     * @param change what happened to it
+     */
+    public record Difference(String definition, Change change) {}
+
+    /** What can have happened to a definition. */
+    public enum Change {
+        /** It is gone. */
+        MISSING,
+        /** No migration made it. */
+        ADDED,
+        /** Its text is another. */
+        ALTERED
     }
 
-    private static List<String> differences(Map<String, String> expected, Map<String, String> actual) {
+    private Schema() {}
+
+    /**
+     * Compares all definitions.
+     *
+     * @return those that are missing, altered or not ours; empty when all are as migrated
+     * @throws CannotOpen when the database is of a version that this program does not know
+     */
+    public static List<Difference> differences(Handle handle) {
+        String version = handle.createQuery(GET_VERSION).mapTo(String.class).one();
+        return differences(AS_MIGRATED.computeIfAbsent(version, Schema::definitionsAsMigrated), definitions(handle));
+    }
+
+    private static List<Difference> differences(Map<String, String> expected, Map<String, String> actual) {
         TreeSet<String> names = new TreeSet<>(expected.keySet());
         names.addAll(actual.keySet());
-        List<String> differences = new ArrayList<>();
+        List<Difference> differences = new ArrayList<>();
         for (String name : names) {
             String wanted = expected.get(name);
             String found = actual.get(name);
             if (found == null) {
-                differences.add(name + " is missing");
+                differences.add(new Difference(name, Change.MISSING));
             } else if (wanted == null) {
-                differences.add(name + " was added");
+                differences.add(new Difference(name, Change.ADDED));
             } else if (!wanted.equals(found)) {
-                differences.add(name + " was altered");
+                differences.add(new Difference(name, Change.ALTERED));
             }
         }
         return differences;

@@ -58,16 +58,10 @@ final class WriteConnection implements AutoCloseable {
     }
 
     private static void requireOfTheChange(Throwable fault) throws SQLException {
-        for (Throwable cause = fault; cause != null; cause = cause.getCause()) {
-            if (cause instanceof SQLiteException sqlite && !isOfTheChange(sqlite)) {
-                throw sqlite;
-            }
+        SQLiteException cause = Integrity.findCause(fault);
+        if (cause != null && !FAULTS_OF_THE_CHANGE.contains(Integrity.primaryCode(cause))) {
+            throw cause;
         }
-    }
-
-    private static boolean isOfTheChange(SQLiteException fault) {
-        // the low byte of an extended code is the primary one
-        return FAULTS_OF_THE_CHANGE.contains(fault.getResultCode().code & 0xff);
     }
 
     private void execute(String statement) throws SQLException {

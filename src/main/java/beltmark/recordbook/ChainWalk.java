@@ -18,7 +18,7 @@ final class ChainWalk {
             refuse(entry.sequence(), reason.get());
             return false;
         }
-        head = new Head(entry.sequence(), entry.hash(), entry.recordedAt());
+        head = entry.toHead();
         return true;
     }
 

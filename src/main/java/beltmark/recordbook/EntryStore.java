@@ -1,14 +1,15 @@
 package beltmark.recordbook;
 
+import beltmark.db.Integrity;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
-import org.jdbi.v3.core.mapper.MappingException;
+import org.jdbi.v3.core.JdbiException;
 import org.jdbi.v3.core.result.ResultIterator;
-import org.jdbi.v3.core.result.ResultSetException;
 import org.jdbi.v3.core.statement.StatementContext;
+import org.jspecify.annotations.Nullable;
 
 /** The statements of the record book. There is none that updates or deletes. */
 final class EntryStore {
@@ -45,9 +46,7 @@ final class EntryStore {
     Head getHead(Handle handle) {
         return handle.createQuery(FIND_HEAD)
                 .map((row, context) -> new Head(
-                        row.getLong("seq"),
-                        Hash.of(row.getBytes("hash")),
-                        Instant.ofEpochMilli(row.getLong("recorded_at_ms"))))
+                        row.getLong("seq"), hash(row, "hash"), Instant.ofEpochMilli(row.getLong("recorded_at_ms"))))
                 .findOne()
                 .orElse(Head.OF_EMPTY_BOOK);
     }
@@ -61,7 +60,12 @@ final class EntryStore {
                     return;
                 }
             }
-        } catch (ResultSetException | MappingException | IllegalArgumentException unreadable) {
+        } catch (IllegalArgumentException unreadable) {
+            walk.refuseNext();
+        } catch (JdbiException e) {
+            if (!Integrity.isDamage(e)) {
+                throw e;
+            }
             walk.refuseNext();
         }
     }
@@ -86,14 +90,30 @@ final class EntryStore {
         Envelope envelope = new Envelope(
                 row.getInt("format"),
                 row.getLong("seq"),
-                row.getString("kind"),
-                row.getString("operation"),
+                text(row, "kind"),
+                text(row, "operation"),
                 row.getLong("subject"),
                 row.getLong("actor"),
                 Instant.ofEpochMilli(row.getLong("happened_at_ms")),
                 Instant.ofEpochMilli(row.getLong("recorded_at_ms")),
-                row.getString("body"),
-                Hash.of(row.getBytes("previous_hash")));
-        return new StoredEntry(envelope, Hash.of(row.getBytes("hash")));
+                text(row, "body"),
+                hash(row, "previous_hash"));
+        return new StoredEntry(envelope, hash(row, "hash"));
+    }
+
+    private static String text(ResultSet row, String column) throws SQLException {
+        return require(row.getString(column), column);
+    }
+
+    private static Hash hash(ResultSet row, String column) throws SQLException {
+        return Hash.of(require(row.getBytes(column), column));
+    }
+
+    /** No column is ever empty, but in a file that somebody tampered with. */
+    private static <T> T require(@Nullable T value, String column) {
+        if (value == null) {
+            throw new IllegalArgumentException("a record without " + column);
+        }
+        return value;
     }
 }

@@ -14,4 +14,9 @@ public record Head(long sequence, Hash hash, Instant recordedAt) {
 
     /** The head of a book without records. */
     static final Head OF_EMPTY_BOOK = new Head(0, Hash.NONE, Instant.EPOCH);
+
+    /** {@return number and hash in one word, to be noted down} */
+    public String toWord() {
+        return sequence + ":" + hash.hex();
+    }
 }

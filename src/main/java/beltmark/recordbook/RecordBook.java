@@ -76,4 +76,24 @@ public final class RecordBook {
         store.walk(handle, walk);
         return new Verification(walk.head(), walk.fault(), Schema.differences(handle));
     }
+
+    /**
+     * Compares the book with a head that was noted down earlier.
+     *
+     * @param word number and hash, as from {@link Head#toWord()}
+     * @return whether the book still has that record; if so and it verifies, nothing up to there was changed or removed
+     */
+    public boolean extendsHead(Handle handle, String word) {
+        return word.equals(Head.OF_EMPTY_BOOK.toWord())
+                || parseSequence(word)
+                        .flatMap(sequence -> store.find(handle, sequence))
+                        .filter(entry -> word.equals(entry.toHead().toWord()))
+                        .isPresent();
+    }
+
+    private static Optional<Long> parseSequence(String word) {
+        return word.matches("[1-9][0-9]{0,17}:.*")
+                ? Optional.of(Long.parseLong(word.substring(0, word.indexOf(':'))))
+                : Optional.empty();
+    }
 }

@@ -67,6 +67,11 @@ public final class StoredEntry {
         return hash;
     }
 
+    /** {@return the head of the book when this was its last record} */
+    Head toHead() {
+        return new Head(sequence(), hash, recordedAt());
+    }
+
     boolean belongsTo(Entry entry) {
         return kind().equals(entry.kind()) && actor() == entry.actor() && subject() == entry.subject();
     }

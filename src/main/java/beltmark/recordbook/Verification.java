@@ -1,5 +1,6 @@
 package beltmark.recordbook;
 
+import beltmark.db.Schema;
 import java.util.List;
 import java.util.Optional;
 
@@ -10,7 +11,7 @@ import java.util.Optional;
  * @param fault the first record that is not, if any
  * @param schemaDifferences tables, indexes and triggers that are not as the migrations made them
  */
-public record Verification(Head head, Optional<Fault> fault, List<String> schemaDifferences) {
+public record Verification(Head head, Optional<Fault> fault, List<Schema.Difference> schemaDifferences) {
 
     /**
      * The first record at which the book is no longer as it was written.

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import beltmark.db.Schema;
 import beltmark.recordbook.Verification.Fault;
 import beltmark.recordbook.Verification.Reason;
 import java.nio.file.Path;
@@ -145,7 +146,7 @@ class VerificationTest {
         execute("DROP TRIGGER recordbook_entry_no_delete");
         execute("CREATE TRIGGER recordbook_entry_no_delete BEFORE DELETE ON recordbook_entry BEGIN SELECT 1; END");
         assertEquals(
-                List.of("trigger recordbook_entry_no_delete was altered"),
+                List.of(new Schema.Difference("trigger recordbook_entry_no_delete", Schema.Change.ALTERED)),
                 SampleBook.verify(folder).schemaDifferences());
     }
 }
