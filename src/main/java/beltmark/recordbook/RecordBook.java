@@ -57,6 +57,11 @@ public final class RecordBook {
                 head.hash());
     }
 
+    /** {@return whether a record came by that operation} */
+    public boolean isRecorded(Handle handle, String operation) {
+        return store.findByOperation(handle, operation).isPresent();
+    }
+
     /** {@return the record of that number, if there is one} */
     public Optional<StoredEntry> find(Handle handle, long sequence) {
         return store.find(handle, sequence);

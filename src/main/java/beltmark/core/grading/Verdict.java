@@ -24,4 +24,9 @@ public enum Verdict {
     public String id() {
         return name().toLowerCase(Locale.ROOT);
     }
+
+    /** {@return the verdict of an id; throws {@link IllegalArgumentException} when there is none} */
+    public static Verdict of(String id) {
+        return valueOf(id.toUpperCase(Locale.ROOT));
+    }
 }

@@ -19,7 +19,7 @@ public enum Orientation {
 
     /** {@return this orientation as a word of a worked step} */
     public Word word() {
-        return new Word("orientation." + id());
+        return new Word("setup.orientation." + id());
     }
 
     /** {@return the other way round} */

@@ -22,7 +22,7 @@ public enum Tip {
 
     /** {@return this tip as a word of a worked step} */
     public Word word() {
-        return new Word("tip." + id);
+        return new Word("setup.tip." + id);
     }
 
     /** {@return the other material} */

@@ -2,6 +2,7 @@ package beltmark.core.problem.setup;
 
 import beltmark.core.problem.Blank;
 import beltmark.core.problem.Carry;
+import beltmark.core.problem.Given;
 import beltmark.core.problem.LengthBlank;
 import beltmark.core.problem.OwnFigures;
 import beltmark.core.problem.Part;
@@ -10,6 +11,7 @@ import beltmark.core.setup.MountMarks;
 import beltmark.core.setup.Orientation;
 import beltmark.core.setup.Side;
 import beltmark.core.setup.Situation;
+import beltmark.core.setup.Tip;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -27,11 +29,19 @@ final class MountMarkPart {
         MountMarks marks = situation.mountMarks(orientation);
         return new Part(
                 SetupPart.MOUNT_MARK.id(),
-                List.of(),
+                offsets(situation.card()),
                 Stream.of(Side.values())
                         .map(side -> blank(situation, marks, orientation, side, ranges))
                         .toList(),
                 marks.steps());
+    }
+
+    /** The card's offsets for every tip and orientation: picking the one that applies here is part of the job. */
+    private static List<Given> offsets(HardwareCard card) {
+        return Stream.of(Tip.values())
+                .flatMap(tip -> Stream.of(Orientation.values())
+                        .map(way -> new Given("offset-" + tip.id() + "-" + way.id(), card.mountOffset(tip, way))))
+                .toList();
     }
 
     private static Blank blank(

@@ -69,7 +69,8 @@ public record SetupFamily(
     /** What an earlier part of the whole set-up would have found is told where that part is not asked. */
     private List<Given> givens(Situation situation) {
         List<Given> givens = new ArrayList<>();
-        givens.add(new Given("card", new Word("hardware." + situation.card().id())));
+        givens.add(
+                new Given("card", new Word("hardware.name." + situation.card().id())));
         givens.add(new Given("tip", situation.tip().word()));
         givens.add(new Given("blade", situation.blade()));
         if (parts.contains(SetupPart.MOUNT_MARK) && !parts.contains(SetupPart.BELT_MARK)) {

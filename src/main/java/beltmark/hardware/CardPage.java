@@ -1,0 +1,78 @@
+package beltmark.hardware;
+
+import beltmark.core.setup.HardwareCard;
+import beltmark.core.setup.Orientation;
+import beltmark.core.setup.Reach;
+import beltmark.core.setup.Tip;
+import beltmark.core.units.Length;
+import beltmark.web.Page;
+import beltmark.web.View;
+import java.util.List;
+
+/**
+ * One hardware card.
+ *
+ * @param view what all pages share
+ * @param card the card
+ */
+public record CardPage(View view, HardwareCard card) implements Page {
+
+    /**
+     * A label and its value.
+     *
+     * @param label what it is
+     * @param value as the person reads it
+     */
+    public record Line(String label, String value) {}
+
+    /** {@return the name of the card} */
+    public String title() {
+        return view.text("hardware.name." + card.id());
+    }
+
+    /** {@return the tips that the card knows} */
+    public List<Tip> tips() {
+        return List.of(Tip.values());
+    }
+
+    /** {@return the name of a tip} */
+    public String name(Tip tip) {
+        return view.text(tip.word().key());
+    }
+
+    /** {@return where the datum edge goes with a tip, for each orientation} */
+    public List<Line> offsets(Tip tip) {
+        return List.of(
+                line("overslung-offset", card.mountOffset(tip, Orientation.OVERSLUNG)),
+                line("underslung-offset", card.mountOffset(tip, Orientation.UNDERSLUNG)));
+    }
+
+    /** {@return the chart of a tip, blade by blade} */
+    public List<Line> chart(Tip tip) {
+        return card.tip(tip).chart().stream()
+                .map(row -> new Line(view.length(row.blade()), view.length(row.springLength())))
+                .toList();
+    }
+
+    /** {@return what does not depend on the tip} */
+    public List<Line> figures() {
+        Reach overslung = card.reach(Orientation.OVERSLUNG);
+        Reach underslung = card.reach(Orientation.UNDERSLUNG);
+        return List.of(
+                line("clearance", card.clearance()),
+                line("sleeve", card.sleeve()),
+                line("washer", card.washer()),
+                line("free-length", card.spring().freeLength()),
+                new Line(view.text("hardware.rate"), view.quantity(card.spring().rate())),
+                line("overslung-below", overslung.low().abs()),
+                line("underslung-above", underslung.high()),
+                line("underslung-below", underslung.low().abs()),
+                line("tolerance-mark", card.tolerances().mark()),
+                line("tolerance-spring", card.tolerances().spring()),
+                line("tolerance-sleeve", card.tolerances().sleeve()));
+    }
+
+    private Line line(String key, Length length) {
+        return new Line(view.text("hardware." + key), view.length(length));
+    }
+}
