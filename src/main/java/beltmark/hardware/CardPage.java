@@ -6,6 +6,7 @@ import beltmark.core.setup.Reach;
 import beltmark.core.setup.Tip;
 import beltmark.core.units.Length;
 import beltmark.web.Page;
+import beltmark.web.Told;
 import beltmark.web.View;
 import java.util.List;
 
@@ -16,14 +17,6 @@ import java.util.List;
  * @param card the card
  */
 public record CardPage(View view, HardwareCard card) implements Page {
-
-    /**
-     * A label and its value.
-     *
-     * @param label what it is
-     * @param value as the person reads it
-     */
-    public record Line(String label, String value) {}
 
     /** {@return the name of the card} */
     public String title() {
@@ -41,21 +34,21 @@ public record CardPage(View view, HardwareCard card) implements Page {
     }
 
     /** {@return where the datum edge goes with a tip, for each orientation} */
-    public List<Line> offsets(Tip tip) {
+    public List<Told> offsets(Tip tip) {
         return List.of(
                 line("overslung-offset", card.mountOffset(tip, Orientation.OVERSLUNG)),
                 line("underslung-offset", card.mountOffset(tip, Orientation.UNDERSLUNG)));
     }
 
     /** {@return the chart of a tip, blade by blade} */
-    public List<Line> chart(Tip tip) {
+    public List<Told> chart(Tip tip) {
         return card.tip(tip).chart().stream()
-                .map(row -> new Line(view.length(row.blade()), view.length(row.springLength())))
+                .map(row -> new Told(view.length(row.blade()), view.length(row.springLength())))
                 .toList();
     }
 
     /** {@return what does not depend on the tip} */
-    public List<Line> figures() {
+    public List<Told> figures() {
         Reach overslung = card.reach(Orientation.OVERSLUNG);
         Reach underslung = card.reach(Orientation.UNDERSLUNG);
         return List.of(
@@ -63,7 +56,7 @@ public record CardPage(View view, HardwareCard card) implements Page {
                 line("sleeve", card.sleeve()),
                 line("washer", card.washer()),
                 line("free-length", card.spring().freeLength()),
-                new Line(view.text("hardware.rate"), view.quantity(card.spring().rate())),
+                new Told(view.text("hardware.rate"), view.quantity(card.spring().rate())),
                 line("overslung-below", overslung.low().abs()),
                 line("underslung-above", underslung.high()),
                 line("underslung-below", underslung.low().abs()),
@@ -72,7 +65,7 @@ public record CardPage(View view, HardwareCard card) implements Page {
                 line("tolerance-sleeve", card.tolerances().sleeve()));
     }
 
-    private Line line(String key, Length length) {
-        return new Line(view.text("hardware." + key), view.length(length));
+    private Told line(String key, Length length) {
+        return new Told(view.text("hardware." + key), view.length(length));
     }
 }

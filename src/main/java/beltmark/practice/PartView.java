@@ -1,8 +1,8 @@
 package beltmark.practice;
 
 import beltmark.core.problem.setup.SetupPart;
-import beltmark.practice.ProblemPage.Told;
 import beltmark.web.Option;
+import beltmark.web.Told;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 

@@ -5,6 +5,7 @@ import beltmark.core.units.Length;
 import beltmark.core.units.LengthPrinter;
 import beltmark.web.OperationId;
 import beltmark.web.Page;
+import beltmark.web.Told;
 import beltmark.web.View;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -33,14 +34,6 @@ public record ProblemPage(
         String state,
         @Nullable String notice)
         implements Page {
-
-    /**
-     * A label and its value.
-     *
-     * @param label what it is
-     * @param value as the person reads it
-     */
-    public record Told(String label, String value) {}
 
     /** Shown as an example of how a length is typed; no answer of any problem on purpose. */
     private static final Length EXAMPLE = Length.ofSixteenths(9 * 16 + 3);

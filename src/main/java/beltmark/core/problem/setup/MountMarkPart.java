@@ -6,6 +6,7 @@ import beltmark.core.problem.Given;
 import beltmark.core.problem.LengthBlank;
 import beltmark.core.problem.OwnFigures;
 import beltmark.core.problem.Part;
+import beltmark.core.setup.HardwareCard;
 import beltmark.core.setup.MountMarkSlips;
 import beltmark.core.setup.MountMarks;
 import beltmark.core.setup.Orientation;
