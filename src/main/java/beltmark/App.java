@@ -1,6 +1,8 @@
 package beltmark;
 
+import beltmark.content.Content;
 import beltmark.db.Database;
+import beltmark.hardware.HardwareRoutes;
 import beltmark.keys.KeyFolder;
 import beltmark.people.DemoPeople;
 import beltmark.people.People;
@@ -10,6 +12,8 @@ import beltmark.people.Pins;
 import beltmark.people.SettingsRoutes;
 import beltmark.people.SignIn;
 import beltmark.people.SignInRoutes;
+import beltmark.practice.Practice;
+import beltmark.practice.PracticeRoutes;
 import beltmark.recordbook.RecordBook;
 import beltmark.texts.Texts;
 import beltmark.today.TodayRoutes;
@@ -19,6 +23,7 @@ import beltmark.web.Html;
 import beltmark.web.Views;
 import beltmark.web.WebServer;
 import io.javalin.Javalin;
+import java.security.SecureRandom;
 import java.time.Clock;
 
 /** The wiring of the server: all parts by name, in the order they need each other. */
@@ -31,6 +36,7 @@ public final class App implements AutoCloseable {
 
     private App(Config config, Clock clock) {
         Texts texts = Texts.load(clock.getZone());
+        Content content = Content.read();
         KeyFolder keys = KeyFolder.in(config.data());
         database = Database.open(config.data());
         RecordBook book = new RecordBook(clock);
@@ -44,6 +50,8 @@ public final class App implements AutoCloseable {
         }
         boolean demo = people.isDemo();
 
+        Practice practice = new Practice(database, book, content, clock);
+
         Assets assets = Assets.load();
         Html html = new Html();
         Cookies cookies = new Cookies(config.tls());
@@ -54,6 +62,8 @@ public final class App implements AutoCloseable {
             new SignInRoutes(signIn, cookies, views, html).register(routes);
             new SettingsRoutes(people, signIn, texts.languages(), cookies, views, html).register(routes);
             new PeopleRoutes(people, views, html).register(routes);
+            new PracticeRoutes(practice, views, html, new SecureRandom()).register(routes);
+            new HardwareRoutes(content, views, html).register(routes);
         });
     }
 

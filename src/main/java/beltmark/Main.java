@@ -1,5 +1,8 @@
 package beltmark;
 
+import beltmark.cli.GradeCommand;
+import beltmark.cli.ProblemCommand;
+import beltmark.cli.VerifyCommand;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -7,7 +10,7 @@ import picocli.CommandLine.Command;
 @Command(
         name = "beltmark",
         mixinStandardHelpOptions = true,
-        subcommands = {Serve.class})
+        subcommands = {Serve.class, ProblemCommand.class, GradeCommand.class, VerifyCommand.class})
 public final class Main {
 
     private Main() {}
