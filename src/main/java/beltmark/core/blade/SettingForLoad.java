@@ -92,6 +92,14 @@ public record SettingForLoad(Force each, Length coil, Length measured) {
      */
     public record Chosen(Length measured, Word basis) {}
 
+    /** {@return the computed setting, where there is no chart} */
+    public static Solution<Chosen> asComputed(Solution<SettingForLoad> computed) {
+        return new Solution<>(
+                new Chosen(computed.result().measured, new Word("setting-from.load")),
+                computed.steps(),
+                computed.warnings());
+    }
+
     /**
      * Lets the hardware card's chart win over the computed setting.
      *

@@ -39,12 +39,18 @@ public enum Unit {
     PSI("psi", Kind.PRESSURE, Factor.LBF / (25.4 * 25.4) * 1000),
     /** Kilogram. */
     KILOGRAM("kg", Kind.MASS, 1),
+    /** Tonne. */
+    TONNE("t", Kind.MASS, 1000),
     /** Pound. */
     POUND("lb", Kind.MASS, 0.453_592_37),
     /** Metre per second. */
     METRE_PER_SECOND("m/s", Kind.SPEED, 1),
     /** Foot per minute. */
     FOOT_PER_MINUTE("ft/min", Kind.SPEED, 0.304_8 / 60),
+    /** Second. */
+    SECOND("s", Kind.TIME, 1),
+    /** Hour. */
+    HOUR("h", Kind.TIME, 3600),
     /** Joule. */
     JOULE("J", Kind.ENERGY, 1),
     /** Foot-pound-force. */
@@ -71,6 +77,7 @@ public enum Unit {
         PRESSURE,
         MASS,
         SPEED,
+        TIME,
         ENERGY,
         POWER
     }

@@ -1,5 +1,7 @@
 package beltmark.core.refusal;
 
+import java.util.Locale;
+
 /** Why a calculation is refused. Each name has one sentence in the text files, under the key {@link #key()}. */
 public enum Refusal {
     /** A value is not a number. */
@@ -59,6 +61,6 @@ public enum Refusal {
 
     /** {@return the key of the sentence in the text files} */
     public String key() {
-        return "refusal." + name();
+        return "refusal." + name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

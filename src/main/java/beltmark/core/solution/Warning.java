@@ -1,5 +1,7 @@
 package beltmark.core.solution;
 
+import java.util.Locale;
+
 /** What is doubtful about a result that stands. Each name has one sentence in the text files, under {@link #key()}. */
 public enum Warning {
     /** A spring index outside 4..12: hard to wind, or prone to tangle and buckle (Shigley eq. 10-18, seen second-hand). */
@@ -41,6 +43,6 @@ public enum Warning {
 
     /** {@return the key of the sentence in the text files} */
     public String key() {
-        return "warning." + name();
+        return "warning." + name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -1,6 +1,6 @@
 /**
- * The named intermediate values of a calculation, in order: a computation returns them beside its result,
- * and worked solutions, set-up sheets and the command line show them.
+ * The named intermediate values of a calculation, in order, and the known wrong ways to the same result: a computation
+ * returns them beside it, and worked solutions, set-up sheets, sign-off and the command line show them.
  */
 @NullMarked
 package beltmark.core.solution;

@@ -12,12 +12,13 @@ import beltmark.core.units.Ratio;
  * Coils, pitch and lengths of a spring by its {@link SpringEnds}. Source: Shigley's Mechanical Engineering Design, table
  * 10-1 (seen second-hand). Real springs are up to about 0.75 d shorter at solid: measure them.
  *
+ * @param active the active coils Na
  * @param total all coils, Nt = Na + Ne
  * @param pitch from coil to coil without load, p
  * @param free the free length L0
  * @param solid the solid length Ls
  */
-public record CoilCounts(Ratio total, Length pitch, Length free, Length solid) {
+public record CoilCounts(Ratio active, Ratio total, Length pitch, Length free, Length solid) {
 
     /**
      * Finds them from the free length.
@@ -39,7 +40,8 @@ public record CoilCounts(Ratio total, Length pitch, Length free, Length solid) {
         double pitches = ends.pitchesInFree(activeCoils);
         double wires = ends.wiresInFree() * wire.millimetres();
         Length pitch = Length.ofMillimetres((free.millimetres() - wires) / pitches);
-        return solved(new CoilCounts(total(ends, activeCoils), pitch, free, solid), wire, activeCoils);
+        Ratio total = new Ratio(activeCoils + ends.inactiveCoils());
+        return solved(new CoilCounts(new Ratio(activeCoils), total, pitch, free, solid), wire);
     }
 
     /** {@return the same from the pitch p, above the wire diameter; FREE_NOT_ABOVE_SOLID when it is not} */
@@ -51,14 +53,10 @@ public record CoilCounts(Ratio total, Length pitch, Length free, Length solid) {
         return fromFree(ends, wire, activeCoils, free);
     }
 
-    private static Ratio total(SpringEnds ends, double activeCoils) {
-        return new Ratio(activeCoils + ends.inactiveCoils());
-    }
-
-    private static Solution<CoilCounts> solved(CoilCounts counts, Length wire, double activeCoils) {
+    private static Solution<CoilCounts> solved(CoilCounts counts, Length wire) {
         return Solution.of(
                 counts,
-                Step.of("coils-total", "activeCoils", new Ratio(activeCoils)).with("totalCoils", counts.total),
+                Step.of("coils-total", "activeCoils", counts.active).with("totalCoils", counts.total),
                 Step.of("coils-solid", "wire", wire)
                         .with("totalCoils", counts.total)
                         .with("solid", counts.solid),

@@ -9,8 +9,8 @@ public final class Limits {
     /** No quantity in this program comes near it: beyond it a number is a slip of the keyboard. */
     public static final double LARGEST = 1e12;
 
-    /** The largest length: one kilometre is more than any structure, and sums of such lengths stay exact. */
-    public static final double LARGEST_MILLIMETRES = 1e6;
+    /** The largest length, 100 km: no belt is longer, and sums of such lengths stay exact. */
+    public static final double LARGEST_MILLIMETRES = 1e8;
 
     /** Slack for comparing with thresholds: 1150/1000 - 1 is just below 0.15 in binary. */
     private static final double SLACK = 1e-9;
