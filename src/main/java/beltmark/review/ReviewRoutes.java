@@ -1,0 +1,64 @@
+package beltmark.review;
+
+import beltmark.web.Form;
+import beltmark.web.Html;
+import beltmark.web.NotFound;
+import beltmark.web.Role;
+import beltmark.web.View;
+import beltmark.web.Views;
+import io.javalin.http.Context;
+import io.javalin.router.JavalinDefaultRoutingApi;
+import java.nio.charset.StandardCharsets;
+
+/** The addresses of the lockout review. */
+public final class ReviewRoutes {
+
+    private static final String SITTING = "sitting";
+    private static final String CREW = "crew";
+
+    private final Review review;
+    private final Views views;
+    private final Html html;
+
+    /**
+     * @param review what can be looked up
+     * @param views what pages share
+     * @param html how they are rendered
+     */
+    public ReviewRoutes(Review review, Views views, Html html) {
+        this.review = review;
+        this.views = views;
+        this.html = html;
+    }
+
+    /** Adds the routes. */
+    public void register(JavalinDefaultRoutingApi routes) {
+        routes.get("/review", this::overview, Role.COORDINATOR, Role.ADMIN);
+        routes.get("/review/sittings/{sitting}", this::sitting, Role.COORDINATOR, Role.ADMIN);
+        routes.get("/review/lockout.csv", this::export, Role.COORDINATOR, Role.ADMIN);
+    }
+
+    private void overview(Context ctx) {
+        View view = views.of(ctx);
+        html.show(ctx, new ReviewPages(view, review.quiz(), review.overview(crew(ctx))).page());
+    }
+
+    private void sitting(Context ctx) {
+        long sitting = Form.pathNumber(ctx, SITTING);
+        SittingRecords records = review.findSitting(sitting).orElseThrow(() -> new NotFound("sitting " + sitting));
+        html.show(ctx, new SittingPages(views.of(ctx)).page(records));
+    }
+
+    private void export(Context ctx) {
+        String file = new ReviewCsv(views.of(ctx).words()).write(review.listFinished(crew(ctx)));
+        ctx.contentType("text/csv; charset=utf-8; header=present")
+                .header("Content-Disposition", "attachment; filename=\"lockout-quiz.csv\"")
+                .result(file.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** The crew to look at; anything that is no number means all of them. */
+    private static long crew(Context ctx) {
+        String typed = ctx.queryParam(CREW);
+        return typed != null && typed.matches("[0-9]{1,18}") ? Long.parseLong(typed) : Scope.ALL_CREWS;
+    }
+}
