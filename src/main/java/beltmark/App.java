@@ -1,9 +1,13 @@
 package beltmark;
 
 import beltmark.content.Content;
+import beltmark.content.QuizContent;
+import beltmark.core.lockout.Quiz;
 import beltmark.db.Database;
 import beltmark.hardware.HardwareRoutes;
 import beltmark.keys.KeyFolder;
+import beltmark.lockout.Lockout;
+import beltmark.lockout.LockoutRoutes;
 import beltmark.people.DemoPeople;
 import beltmark.people.People;
 import beltmark.people.PeopleRoutes;
@@ -15,6 +19,8 @@ import beltmark.people.SignInRoutes;
 import beltmark.practice.Practice;
 import beltmark.practice.PracticeRoutes;
 import beltmark.recordbook.RecordBook;
+import beltmark.review.Review;
+import beltmark.review.ReviewRoutes;
 import beltmark.texts.Texts;
 import beltmark.today.TodayRoutes;
 import beltmark.web.Assets;
@@ -37,6 +43,7 @@ public final class App implements AutoCloseable {
     private App(Config config, Clock clock) {
         Texts texts = Texts.load(clock.getZone());
         Content content = Content.read();
+        Quiz quiz = QuizContent.lockout(texts.keys());
         KeyFolder keys = KeyFolder.in(config.data());
         database = Database.open(config.data());
         RecordBook book = new RecordBook(clock);
@@ -57,6 +64,9 @@ public final class App implements AutoCloseable {
         Cookies cookies = new Cookies(config.tls());
         Views views = new Views(texts, sessions, cookies, keys.key("forms"), assets, () -> demo);
 
+        Lockout lockout = new Lockout(database, book, quiz, clock, new SecureRandom()::nextLong);
+        Review review = new Review(database, book, quiz, clock);
+
         server = new WebServer(views, html, assets, config.tls()).create(routes -> {
             new TodayRoutes(views, html).register(routes);
             new SignInRoutes(signIn, cookies, views, html).register(routes);
@@ -64,6 +74,8 @@ public final class App implements AutoCloseable {
             new PeopleRoutes(people, views, html).register(routes);
             new PracticeRoutes(practice, views, html, new SecureRandom()).register(routes);
             new HardwareRoutes(content, views, html).register(routes);
+            new LockoutRoutes(lockout, views, html).register(routes);
+            new ReviewRoutes(review, views, html).register(routes);
         });
     }
 

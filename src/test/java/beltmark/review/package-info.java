@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.review;
+
+import org.jspecify.annotations.NullMarked;
