@@ -80,7 +80,8 @@ final class Writer implements AutoCloseable {
             open().commit(batch);
             fault = null;
             batch.forEach(change -> messengers.execute(change::keepPromise));
-        } catch (SQLException | RuntimeException e) {
+        } catch (Throwable e) {
+            // also an Error: without this thread nothing would ever be answered again
             LOG.error("{} changes were not stored", batch.size(), e);
             fault = String.valueOf(e.getMessage());
             drop();
