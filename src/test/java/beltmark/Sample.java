@@ -5,9 +5,13 @@ import beltmark.content.ContentFile;
 import beltmark.core.problem.ProblemCode;
 import beltmark.core.problem.ProblemFamily;
 import beltmark.core.setup.HardwareCard;
+import beltmark.core.units.Graduation;
 import beltmark.core.units.Length;
 import beltmark.core.units.LengthReader;
 import beltmark.core.units.LengthUnit;
+import beltmark.texts.Language;
+import beltmark.texts.Texts;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -18,6 +22,8 @@ public final class Sample {
     private static final Content CONTENT = Content.read();
     private static final HardwareCard CARD =
             Content.read(ContentFile.list("hardware"), List.of()).cards().get(0);
+
+    private static final Texts TEXTS = Texts.load(ZoneOffset.UTC);
 
     private Sample() {}
 
@@ -44,5 +50,10 @@ public final class Sample {
     /** {@return a length as typed by an inch person} */
     public static Length inches(String typed) {
         return LengthReader.read(typed, LengthUnit.INCH).getLength();
+    }
+
+    /** {@return an English text without values} */
+    public static String says(String key) {
+        return TEXTS.words(Language.EN, Graduation.SIXTEENTH_INCH).say(key);
     }
 }

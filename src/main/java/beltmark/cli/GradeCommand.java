@@ -18,6 +18,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine.TypeConversionException;
 
 /** Grades answers by the same grader as the page. */
 @Command(
@@ -60,6 +61,8 @@ public final class GradeCommand implements Callable<Integer> {
                 command.commandLine().getOut().println(CliJson.write(grade(problems, texts, all.nextValue())));
             }
             return 0;
+        } catch (TypeConversionException e) {
+            throw problems.refuse(e.getMessage());
         } catch (JsonProcessingException e) {
             throw problems.refuse("The answers are not JSON of the form that --help shows: " + e.getOriginalMessage());
         }

@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.practice;
+
+import org.jspecify.annotations.NullMarked;
