@@ -62,7 +62,7 @@ public final class GradeCommand implements Callable<Integer> {
             }
             return 0;
         } catch (TypeConversionException e) {
-            throw problems.refuse(e.getMessage());
+            throw problems.refuse(String.valueOf(e.getMessage()));
         } catch (JsonProcessingException e) {
             throw problems.refuse("The answers are not JSON of the form that --help shows: " + e.getOriginalMessage());
         }
