@@ -1,12 +1,8 @@
 package beltmark;
 
-import beltmark.cli.ComputeCommand;
 import beltmark.cli.GradeCommand;
 import beltmark.cli.ProblemCommand;
 import beltmark.cli.VerifyCommand;
-import java.io.OutputStreamWriter;
-import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -14,8 +10,7 @@ import picocli.CommandLine.Command;
 @Command(
         name = "beltmark",
         mixinStandardHelpOptions = true,
-        subcommands = {Serve.class, ComputeCommand.class, ProblemCommand.class, GradeCommand.class, VerifyCommand.class
-        })
+        subcommands = {Serve.class, ProblemCommand.class, GradeCommand.class, VerifyCommand.class})
 public final class Main {
 
     private Main() {}
@@ -27,8 +22,6 @@ public final class Main {
 
     /** {@return the command line, ready to run} */
     static CommandLine commandLine() {
-        // figures have signs such as ° and Ω, which many a system's own encoding lacks
-        PrintWriter out = new PrintWriter(new OutputStreamWriter(System.out, StandardCharsets.UTF_8), true);
-        return new CommandLine(new Main()).setResourceBundle(new CommandTexts()).setOut(out);
+        return new CommandLine(new Main()).setResourceBundle(new CommandTexts());
     }
 }
