@@ -1,8 +1,12 @@
 package beltmark;
 
+import beltmark.cli.ComputeCommand;
 import beltmark.cli.GradeCommand;
 import beltmark.cli.ProblemCommand;
 import beltmark.cli.VerifyCommand;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -10,7 +14,8 @@ import picocli.CommandLine.Command;
 @Command(
         name = "beltmark",
         mixinStandardHelpOptions = true,
-        subcommands = {Serve.class, ProblemCommand.class, GradeCommand.class, VerifyCommand.class})
+        subcommands = {Serve.class, ComputeCommand.class, ProblemCommand.class, GradeCommand.class, VerifyCommand.class
+        })
 public final class Main {
 
     private Main() {}
@@ -22,6 +27,8 @@ public final class Main {
 
     /** {@return the command line, ready to run} */
     static CommandLine commandLine() {
-        return new CommandLine(new Main()).setResourceBundle(new CommandTexts());
+        // figures have signs such as ° and Ω, which many a system's own encoding lacks
+        PrintWriter out = new PrintWriter(new OutputStreamWriter(System.out, StandardCharsets.UTF_8), true);
+        return new CommandLine(new Main()).setResourceBundle(new CommandTexts()).setOut(out);
     }
 }

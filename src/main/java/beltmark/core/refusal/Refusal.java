@@ -1,8 +1,10 @@
 package beltmark.core.refusal;
 
+import java.util.Locale;
+
 /** Why a calculation is refused. Each name has one sentence in the text files, under the key {@link #key()}. */
 public enum Refusal {
-    /** A value is not a number, or infinite. */
+    /** A value is not a number. */
     NOT_A_NUMBER,
     /** A number is below or above what the quantity can be; negative or zero where that is impossible, or huge. */
     OUT_OF_RANGE,
@@ -26,42 +28,32 @@ public enum Refusal {
     BLADE_OFF_ITS_SPAN,
     /** The force acts beyond the end of the blade: it would tip. */
     TIPS_OVER,
-    /** The blade is already beyond the wear at which it has to be tensioned again. */
-    RETENSION_OVERDUE,
     /** The bushing is off its sleeve, or would be: nothing is left to drop. */
     NO_SLEEVE_LEFT,
     /** Neither way round leaves the clearance that is asked for. */
     NOTHING_FITS,
-    /** The lowest point lies above the highest one. */
+    /** The lowest point lies above the highest one, or the floor above the roof. */
     UPSIDE_DOWN,
     /** The head of the bolt is in the plate. */
     BOLT_IN_PLATE,
     /** The blade is wider than the belt. */
     BLADE_WIDER_THAN_BELT,
-    /** The belt is wider than the structure it runs in. */
-    BELT_WIDER_THAN_STRUCTURE,
     /** An end of the blade is in the wall. */
     BLADE_IN_WALL,
-    /** The brackets are further out of line than the pole is long. */
-    OUT_OF_LINE_BEYOND_SPAN,
     /** Diagonals that no marks of this length and width can have. */
     DIAGONALS_IMPOSSIBLE,
     /** A height beyond what the arm can reach. */
     BEYOND_ARM,
     /** More is left on the belt after the cleaner than before it. */
     AFTER_EXCEEDS_BEFORE,
-    /** The material asked for has no published strength at this wire diameter. */
-    WIRE_OUTSIDE_TABLE,
     /** No coil is large and strong enough at once for the load. */
     WIRE_TOO_THIN,
-    /** The spring would buckle before it is fully compressed. */
-    BUCKLES,
-    /** A speed at which the blade does not leave the belt at all does not exist for this bump. */
-    NO_JUMP,
     /** Already at or below the voltage that counts as safe, or a final voltage that is never reached. */
     VOLTAGE_NOT_ABOVE_LIMIT,
     /** A gas pressure not above that of the surroundings. */
     NOT_PRESSURISED,
+    /** Two units that measure different things. */
+    UNITS_DO_NOT_MATCH,
     /** Something is asked about a list without members. */
     NOTHING_GIVEN,
     /** A chart without a row for this blade. */
@@ -69,6 +61,6 @@ public enum Refusal {
 
     /** {@return the key of the sentence in the text files} */
     public String key() {
-        return "refusal." + name();
+        return "refusal." + name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

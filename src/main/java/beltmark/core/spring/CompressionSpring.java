@@ -28,7 +28,9 @@ public record CompressionSpring(
         Length freeLength,
         double shearModulusMegapascals) {
 
-    private static final double MOST_COILS = 1000;
+    /** More coils than any spring has; beyond it the number is a slip of the keyboard. */
+    static final double MOST_COILS = 1000;
+
     private static final double LARGEST_MODULUS = 1e6;
 
     /** {@return everything that makes this spring impossible, in the order in which it is best mended} */
@@ -70,7 +72,7 @@ public record CompressionSpring(
     /** {@return the rate k = d^4 G/(8 D^3 Na) (Shigley eq. 10-9, seen second-hand)} */
     public SpringRate rate() {
         requirePossible();
-        return SpringFormulas.rate(wire, meanCoil, activeCoils, shearModulusMegapascals);
+        return CoilRate.plain(wire, meanCoil, activeCoils, shearModulusMegapascals);
     }
 
     /** {@return the length at which the coils touch, Ls (Shigley table 10-1, seen second-hand)} */
@@ -84,6 +86,11 @@ public record CompressionSpring(
         return activeCoils + ends.inactiveCoils();
     }
 
+    /** {@return what setting a blade needs to know of this spring} */
+    public WorkingSpring working() {
+        return new WorkingSpring(rate(), freeLength, solidLength());
+    }
+
     /**
      * Finds the force of this spring at a coil length L: F = k (L0 - L). The coil length is without the washer.
      *
@@ -92,13 +99,7 @@ public record CompressionSpring(
      * @throws Refused SPRING_LOOSE when longer than free, COIL_BIND when shorter than solid
      */
     public Force forceAt(Length coil) {
-        if (coil.compareTo(freeLength) > 0) {
-            throw Refused.because(Refusal.SPRING_LOOSE).with("length", coil).with("free", freeLength);
-        }
-        if (coil.compareTo(solidLength()) < 0) {
-            throw Refused.because(Refusal.COIL_BIND).with("length", coil).with("solid", solid());
-        }
-        return rate().force(freeLength.minus(coil));
+        return working().forceAt(coil);
     }
 
     private static boolean isSize(Length length) {

@@ -48,7 +48,7 @@ public record Length(long nanometres) implements Comparable<Length>, Quantity {
 
     private static Length ofNearest(double nanometres) {
         if (!(Math.abs(nanometres) < LARGEST)) {
-            throw Refused.because(Double.isFinite(nanometres) ? Refusal.OUT_OF_RANGE : Refusal.NOT_A_NUMBER)
+            throw Refused.because(Double.isNaN(nanometres) ? Refusal.NOT_A_NUMBER : Refusal.OUT_OF_RANGE)
                     .with("what", "length")
                     .with("value", nanometres / NANOMETRES_PER_MILLIMETRE)
                     .with("low", -LARGEST / NANOMETRES_PER_MILLIMETRE)

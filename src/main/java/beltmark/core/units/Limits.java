@@ -9,16 +9,34 @@ public final class Limits {
     /** No quantity in this program comes near it: beyond it a number is a slip of the keyboard. */
     public static final double LARGEST = 1e12;
 
-    /** The largest length: one kilometre is more than any structure, and sums of such lengths stay exact. */
-    public static final double LARGEST_MILLIMETRES = 1e6;
+    /** The largest length, 100 km: no belt is longer, and sums of such lengths stay exact. */
+    public static final double LARGEST_MILLIMETRES = 1e8;
+
+    /** Slack for comparing with thresholds: 1150/1000 - 1 is just below 0.15 in binary. */
+    private static final double SLACK = 1e-9;
 
     private Limits() {}
+
+    /** {@return whether a number is below a threshold by more than rounding} */
+    public static boolean isBelow(double number, double threshold) {
+        return number < threshold - SLACK * Math.max(1, Math.abs(threshold));
+    }
+
+    /** {@return whether a number is above a threshold by more than rounding} */
+    public static boolean isAbove(double number, double threshold) {
+        return number > threshold + SLACK * Math.max(1, Math.abs(threshold));
+    }
+
+    /** {@return whether a number is outside a range by more than rounding} */
+    public static boolean isOutside(double number, double low, double high) {
+        return isBelow(number, low) || isAbove(number, high);
+    }
 
     /**
      * Checks a bare number.
      *
      * @return the number
-     * @throws Refused NOT_A_NUMBER for NaN and infinities, OUT_OF_RANGE beyond {@link #LARGEST} either way
+     * @throws Refused NOT_A_NUMBER for NaN, OUT_OF_RANGE beyond {@link #LARGEST} either way
      */
     public static double finite(String what, double number) {
         return within(what, number, "", -LARGEST, LARGEST);
@@ -74,7 +92,7 @@ public final class Limits {
     }
 
     private static double within(String what, double number, String unit, double low, double high) {
-        if (!Double.isFinite(number)) {
+        if (Double.isNaN(number)) {
             throw Refused.because(Refusal.NOT_A_NUMBER).with("what", what);
         }
         if (number < low || number > high) {
