@@ -1,6 +1,7 @@
 package beltmark.practice;
 
 import beltmark.core.problem.setup.SetupPart;
+import beltmark.drawing.Drawing;
 import beltmark.web.Option;
 import beltmark.web.Told;
 import java.util.List;
@@ -13,6 +14,7 @@ import org.jspecify.annotations.Nullable;
  * @param number from 1
  * @param state {@code done}, {@code open} or {@code ahead}
  * @param told what is told for this part only
+ * @param drawings its drawings; dimensioned once it is done
  * @param blanks what is to be filled in, or was
  * @param canLeave whether it was answered and may now be left
  * @param leaving the id of how it was left, or null
@@ -23,6 +25,7 @@ public record PartView(
         int number,
         String state,
         List<Told> told,
+        List<Drawing> drawings,
         List<BlankView> blanks,
         boolean canLeave,
         @Nullable String leaving,

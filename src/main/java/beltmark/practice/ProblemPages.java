@@ -8,6 +8,7 @@ import beltmark.core.problem.Part;
 import beltmark.core.problem.Problem;
 import beltmark.core.problem.setup.SetupPart;
 import beltmark.core.setup.TipCard;
+import beltmark.drawing.Drawing;
 import beltmark.texts.Words;
 import beltmark.web.OperationId;
 import beltmark.web.Told;
@@ -15,6 +16,8 @@ import beltmark.web.View;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Makes the page of an attempt; nothing that would give an answer away is put on it before its time. */
@@ -85,12 +88,25 @@ final class ProblemPages {
                 number,
                 state,
                 told(part.givens()),
+                drawings(working, state),
                 part.blanks().stream()
                         .map(blank -> open ? blanks.open(blank, grade, typed) : blanks.closed(blank))
                         .toList(),
                 open && working.last() != null,
                 leaving == null ? null : leaving.id(),
                 maySolve(working) ? steps(part) : List.of());
+    }
+
+    private List<Drawing> drawings(PartWorking working, String state) {
+        Set<SetupPart> solved = attempt.working().parts().stream()
+                .filter(this::maySolve)
+                .flatMap(part -> SetupPart.find(part.part().id()).stream())
+                .collect(Collectors.toSet());
+        return state.equals("ahead")
+                ? List.of()
+                : SetupPart.find(working.part().id())
+                        .map(new PartDrawings(attempt.working(), solved, words)::of)
+                        .orElse(List.of());
     }
 
     /** The steps of a part left with an own figure wait until the end, since later parts build on that figure. */

@@ -2,6 +2,8 @@ package beltmark.core.problem.setup;
 
 import beltmark.core.problem.Part;
 import beltmark.core.setup.Situation;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The parts of a set-up, in the order of the job. */
 public enum SetupPart {
@@ -25,6 +27,11 @@ public enum SetupPart {
     /** {@return the hyphenated name, the part's id in a problem and in content files} */
     public String id() {
         return id;
+    }
+
+    /** {@return the part of that id, if there is one} */
+    public static Optional<SetupPart> find(String id) {
+        return Stream.of(values()).filter(part -> part.id.equals(id)).findFirst();
     }
 
     Part pose(Situation situation, SituationRanges ranges) {
