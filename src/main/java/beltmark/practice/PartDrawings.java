@@ -47,9 +47,8 @@ final class PartDrawings {
         return switch (part) {
             case BELT_MARK -> List.of(tape(Side.LEFT), tape(Side.RIGHT));
             case ORIENTATION -> List.of(elevation.orientation(words));
-            case MOUNT_MARK -> mounted()
-                    .map(way -> List.of(elevation.mountMarks(way, words)))
-                    .orElse(List.of());
+            case MOUNT_MARK ->
+                mounted().map(way -> List.of(elevation.mountMarks(way, words))).orElse(List.of());
             case SPRING_LENGTH -> List.of();
             case SLEEVE -> List.of(elevation.sleeve(words));
         };
