@@ -4,10 +4,12 @@ import io.javalin.http.Context;
 import io.javalin.http.ForbiddenResponse;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpStatus;
+import io.javalin.http.MethodNotAllowedResponse;
 import io.javalin.security.RouteRole;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
@@ -40,6 +42,10 @@ final class Gate {
         if (visitor == null && !roles.contains(Role.ANYONE) && !roles.isEmpty()) {
             askToSignIn(ctx, changes);
             return;
+        }
+        if (ctx.method().equals(HandlerType.HEAD)) {
+            // would be let through without the roles of the page it stands for
+            throw new MethodNotAllowedResponse("HEAD", Map.of());
         }
         if (!allows(roles, visitor)) {
             SECURITY.warn("authz_fail person={} {} {}", person(visitor), ctx.method(), ctx.path());
