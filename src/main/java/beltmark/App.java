@@ -44,8 +44,8 @@ public final class App implements AutoCloseable {
         Texts texts = Texts.load(clock.getZone());
         Content content = Content.read();
         Quiz quiz = QuizContent.lockout(texts.keys());
-        KeyFolder keys = KeyFolder.in(config.data());
         database = Database.open(config.data());
+        KeyFolder keys = KeyFolder.in(config.data());
         RecordBook book = new RecordBook(clock);
 
         PersonSessions sessions = new PersonSessions(database, clock);

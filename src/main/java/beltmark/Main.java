@@ -4,6 +4,8 @@ import beltmark.cli.ComputeCommand;
 import beltmark.cli.GradeCommand;
 import beltmark.cli.ProblemCommand;
 import beltmark.cli.VerifyCommand;
+import beltmark.content.ContentFaults;
+import beltmark.db.CannotOpen;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -29,6 +31,18 @@ public final class Main {
     static CommandLine commandLine() {
         // figures have signs such as ° and Ω, which many a system's own encoding lacks
         PrintWriter out = new PrintWriter(new OutputStreamWriter(System.out, StandardCharsets.UTF_8), true);
-        return new CommandLine(new Main()).setResourceBundle(new CommandTexts()).setOut(out);
+        return new CommandLine(new Main())
+                .setResourceBundle(new CommandTexts())
+                .setOut(out)
+                .setExecutionExceptionHandler((fault, command, parsed) -> tell(fault, command));
+    }
+
+    /** What the person at the keyboard can put right is said in its sentence; anything else is a fault with its trace. */
+    private static int tell(Exception fault, CommandLine command) throws Exception {
+        if (fault instanceof CannotOpen || fault instanceof ContentFaults) {
+            command.getErr().println(fault.getMessage());
+            return command.getCommandSpec().exitCodeOnExecutionException();
+        }
+        throw fault;
     }
 }
