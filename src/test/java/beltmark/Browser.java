@@ -167,6 +167,13 @@ public final class Browser {
             return send((FormElement) form, namesAndValues);
         }
 
+        /** {@return the answer to the first form in the content of this page, sent to an address that it does not name} */
+        public Reply sendElsewhere(String path, String... namesAndValues) {
+            FormElement form = (FormElement) page().select("main form").get(0);
+            form.attr("action", path);
+            return send(form, namesAndValues);
+        }
+
         private Reply send(FormElement form, String... namesAndValues) {
             List<Map.Entry<String, String>> fields = new ArrayList<>();
             form.formData().forEach(field -> fields.add(Map.entry(field.key(), field.value())));

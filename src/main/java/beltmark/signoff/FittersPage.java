@@ -1,0 +1,32 @@
+package beltmark.signoff;
+
+import beltmark.web.Page;
+import beltmark.web.View;
+import java.util.List;
+
+/**
+ * Whose demonstration it is, and what was signed last.
+ *
+ * @param view what all pages share
+ * @param fitters who may be signed off
+ * @param signed what the supervisor signed last, the latest first
+ */
+public record FittersPage(View view, List<Fitter> fitters, List<SignedLine> signed) implements Page {
+
+    public FittersPage {
+        fitters = List.copyOf(fitters);
+        signed = List.copyOf(signed);
+    }
+
+    /** {@return what was shown, in words} */
+    public String line(SignedLine line) {
+        return view.text(
+                "signoff.signed-line",
+                "person",
+                line.person(),
+                "card",
+                view.text("hardware.name." + line.card()),
+                "on",
+                line.on());
+    }
+}

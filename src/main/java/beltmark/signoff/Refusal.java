@@ -1,0 +1,25 @@
+package beltmark.signoff;
+
+/** Why a demonstration is not signed; each has one sentence in the text files. Nothing is stored then. */
+public enum Refusal {
+    /** The person would sign off themselves. */
+    SELF("self"),
+    /** A measure is off by more than the card allows. */
+    OUT_OF_TOLERANCE("out-of-tolerance"),
+    /** The day lies ahead, or too far back. */
+    DAY("day"),
+    /** The PIN is not right, or locked. */
+    WRONG_PIN("wrong-pin"),
+    /** This form was signed before, with other figures. */
+    SIGNED_OTHERWISE("signed-otherwise");
+
+    private final String id;
+
+    Refusal(String id) {
+        this.id = id;
+    }
+
+    String id() {
+        return id;
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.signoff;
+
+import org.jspecify.annotations.NullMarked;
