@@ -1,5 +1,7 @@
 package beltmark;
 
+import beltmark.board.Board;
+import beltmark.board.BoardRoutes;
 import beltmark.content.Content;
 import beltmark.content.QuizContent;
 import beltmark.core.lockout.Quiz;
@@ -21,6 +23,8 @@ import beltmark.practice.PracticeRoutes;
 import beltmark.recordbook.RecordBook;
 import beltmark.review.Review;
 import beltmark.review.ReviewRoutes;
+import beltmark.signoff.Signoff;
+import beltmark.signoff.SignoffRoutes;
 import beltmark.texts.Texts;
 import beltmark.today.TodayRoutes;
 import beltmark.web.Assets;
@@ -76,6 +80,8 @@ public final class App implements AutoCloseable {
             new HardwareRoutes(content, views, html).register(routes);
             new LockoutRoutes(lockout, views, html).register(routes);
             new ReviewRoutes(review, views, html).register(routes);
+            new BoardRoutes(new Board(database, content, clock), views, html).register(routes);
+            new SignoffRoutes(new Signoff(database, book, content, pins, clock), views, html).register(routes);
         });
     }
 

@@ -1,0 +1,148 @@
+package beltmark.board;
+
+import beltmark.core.units.Graduation;
+import beltmark.core.units.Length;
+import beltmark.core.units.LengthPrinter;
+import beltmark.core.units.LengthUnit;
+import beltmark.web.Page;
+import beltmark.web.View;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The records behind one cell of the board.
+ *
+ * @param view what all pages share
+ * @param member whose
+ * @param own whether they are the reader's own
+ * @param cell the cell
+ * @param reasons why the person stands there, for a qualification
+ * @param next what to do next, for a qualification; empty otherwise
+ * @param needs the cells a qualification hangs on
+ * @param evidence the records, the latest first
+ */
+public record EvidencePage(
+        View view,
+        Member member,
+        boolean own,
+        Cell cell,
+        List<String> reasons,
+        String next,
+        List<Cell> needs,
+        List<Evidence> evidence)
+        implements Page {
+
+    public EvidencePage {
+        reasons = List.copyOf(reasons);
+        needs = List.copyOf(needs);
+        evidence = List.copyOf(evidence);
+    }
+
+    /** {@return the heading: what it is evidence of} */
+    public String title() {
+        return view.text("board.group." + cell.column().group().id()) + ": " + title(cell);
+    }
+
+    /** {@return the heading of a column} */
+    public String title(Cell of) {
+        return view.text(of.column().titleKey());
+    }
+
+    /** {@return where everything of this person is} */
+    public String recordPath() {
+        return "/board/" + (own ? "me" : Long.toString(member.id()));
+    }
+
+    /** {@return where the evidence of another cell is} */
+    public String path(Cell of) {
+        return recordPath() + "/" + of.column().id();
+    }
+
+    /** {@return whether the cell is a qualification, which has no records of its own} */
+    public boolean isQualification() {
+        return cell.column().group() == Column.Group.QUALIFICATION;
+    }
+
+    /** {@return the heading of one problem, sitting or demonstration} */
+    public String title(Evidence one) {
+        return switch (cell.column().group()) {
+            case PRACTICE ->
+                view.text(
+                        "board.problem",
+                        "code",
+                        one.title().what(),
+                        "card",
+                        view.text("hardware.name." + one.title().card()));
+            case QUIZ ->
+                view.text(
+                        "board.sitting",
+                        "right",
+                        one.title().right(),
+                        "asked",
+                        one.title().asked());
+            case DEMONSTRATION, QUALIFICATION ->
+                view.text("board.shown-on", "conveyor", one.title().what());
+        };
+    }
+
+    /** {@return how it came out, in words} */
+    public String outcome(Evidence one) {
+        return switch (cell.column().group()) {
+            case PRACTICE -> view.text(one.good() ? "board.outcome.clean" : "board.outcome.not-clean");
+            case QUIZ -> view.text(one.good() ? "board.passed" : "board.not-passed");
+            case DEMONSTRATION, QUALIFICATION -> view.text("board.signed");
+        };
+    }
+
+    /** {@return what a record is about, in words} */
+    public String about(Evidence.Entry entry) {
+        return cell.column().group() == Column.Group.PRACTICE
+                ? view.text("problem.part." + entry.about() + ".title")
+                : entry.about();
+    }
+
+    /** {@return how a record was judged, in words; empty when it was not} */
+    public String verdict(Evidence.Entry entry) {
+        return entry.verdict().isEmpty() ? "" : view.text("board.verdict." + entry.verdict());
+    }
+
+    /** {@return whether a record was judged right} */
+    public boolean isRight(Evidence.Entry entry) {
+        return entry.verdict().equals("right") || entry.verdict().equals("carried");
+    }
+
+    /** {@return what was typed, picked or measured, in words} */
+    public String what(Evidence.Entry entry, Evidence.Figure figure) {
+        return switch (cell.column().group()) {
+            case PRACTICE -> view.text("problem.blank." + entry.about() + "." + figure.what());
+            case QUIZ -> view.text("board.chosen");
+            case DEMONSTRATION, QUALIFICATION -> view.text("signoff.measure." + figure.what());
+        };
+    }
+
+    /** {@return as typed or picked} */
+    public String typed(Evidence.Figure figure) {
+        String key = "problem.option." + figure.typed();
+        boolean option = cell.column().group() == Column.Group.PRACTICE && figure.length() == null;
+        return option && view.words().has(key) ? view.text(key) : figure.typed();
+    }
+
+    /** {@return a length exactly; empty when there is none} */
+    public String exact(@Nullable Length length) {
+        if (length == null) {
+            return "";
+        }
+        boolean inches = view.words().graduation().unit() == LengthUnit.INCH;
+        return LengthPrinter.print(length, inches ? Graduation.SIXTY_FOURTH_INCH : Graduation.MILLIMETRE);
+    }
+
+    /** {@return whether measures are compared with what was wanted} */
+    public boolean isMeasured() {
+        return cell.column().group() == Column.Group.DEMONSTRATION;
+    }
+
+    /** {@return how many are shown at most} */
+    public int most() {
+        return EvidenceStore.MOST;
+    }
+}

@@ -1,0 +1,54 @@
+package beltmark.board;
+
+import beltmark.web.Page;
+import beltmark.web.View;
+import java.util.List;
+
+/**
+ * What one person has passed: the row of the board, written out.
+ *
+ * @param view what all pages share
+ * @param member who
+ * @param own whether it is the reader's own
+ * @param cells what they have passed
+ * @param standings where they stand with each qualification
+ */
+public record RecordPage(View view, Member member, boolean own, List<Cell> cells, List<StandingView> standings)
+        implements Page {
+
+    public RecordPage {
+        cells = List.copyOf(cells);
+        standings = List.copyOf(standings);
+    }
+
+    /**
+     * A qualification in words.
+     *
+     * @param cell where the person stands
+     * @param next what to do next
+     */
+    public record StandingView(Cell cell, String next) {}
+
+    /** {@return the heading} */
+    public String title() {
+        return own ? view.text("board.my-record") : member.name();
+    }
+
+    /** {@return the heading of a column} */
+    public String title(Cell cell) {
+        return view.text(cell.column().titleKey());
+    }
+
+    /** {@return where the evidence of a cell is} */
+    public String path(Cell cell) {
+        return "/board/" + (own ? "me" : Long.toString(member.id())) + "/"
+                + cell.column().id();
+    }
+
+    /** {@return the cells that are no qualification} */
+    public List<Cell> passed() {
+        return cells.stream()
+                .filter(cell -> cell.column().group() != Column.Group.QUALIFICATION)
+                .toList();
+    }
+}

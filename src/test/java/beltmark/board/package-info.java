@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.board;
+
+import org.jspecify.annotations.NullMarked;
