@@ -41,6 +41,8 @@ public record Column(Group group, String of) {
     /** {@return the columns, in the order of the board} */
     static List<Column> all(Content content) {
         List<Column> columns = new ArrayList<>();
+        // first the answer, then what it hangs on: on a phone the first columns are the ones in sight
+        content.rules().forEach(rule -> columns.add(new Column(Group.QUALIFICATION, rule.id())));
         content.families().stream()
                 .map(ProblemFamily::id)
                 .forEach(family -> columns.add(new Column(Group.PRACTICE, family)));
@@ -51,7 +53,6 @@ public record Column(Group group, String of) {
         Stream<String> cards =
                 content.rules().stream().map(QualificationRule::card).distinct();
         cards.forEach(card -> columns.add(new Column(Group.DEMONSTRATION, card)));
-        content.rules().forEach(rule -> columns.add(new Column(Group.QUALIFICATION, rule.id())));
         return List.copyOf(columns);
     }
 

@@ -120,15 +120,27 @@ public record EvidencePage(
         };
     }
 
-    /** {@return as typed or picked} */
+    /** {@return as typed or picked, or a measure exactly as read} */
     public String typed(Evidence.Figure figure) {
+        if (isMeasured()) {
+            return exact(figure.length());
+        }
         String key = "problem.option." + figure.typed();
         boolean option = cell.column().group() == Column.Group.PRACTICE && figure.length() == null;
         return option && view.words().has(key) ? view.text(key) : figure.typed();
     }
 
-    /** {@return a length exactly; empty when there is none} */
-    public String exact(@Nullable Length length) {
+    /** {@return what was wanted of a measure and how it was typed; empty for an answer} */
+    public String aside(Evidence.Figure figure) {
+        if (!isMeasured()) {
+            return "";
+        }
+        return figure.wanted() == null
+                ? view.text("board.as-typed", "typed", figure.typed())
+                : view.text("board.wanted-and-typed", "wanted", exact(figure.wanted()), "typed", figure.typed());
+    }
+
+    private String exact(@Nullable Length length) {
         if (length == null) {
             return "";
         }

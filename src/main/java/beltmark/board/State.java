@@ -5,7 +5,7 @@ public enum State {
     /** Nothing there. */
     NONE("none", "–"),
     /** Some, not yet enough. */
-    BEGUN("begun", "◔"),
+    BEGUN("begun", "…"),
     /** Passed, clean or signed. */
     DONE("done", "✓"),
     /** Tried and not passed. */
@@ -13,7 +13,7 @@ public enum State {
     /** Passed too long ago. */
     RAN_OUT("ran-out", "✕"),
     /** In training for the qualification. */
-    IN_TRAINING("in-training", "○"),
+    IN_TRAINING("in-training", "…"),
     /** Qualified. */
     CLEARED("cleared", "✓"),
     /** Qualified, and not for much longer. */

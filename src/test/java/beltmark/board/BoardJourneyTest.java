@@ -60,7 +60,7 @@ class BoardJourneyTest {
         assertEquals(
                 "✓ cleared until 5 Mar 2027",
                 cell(board, "qualification-" + CARD).text());
-        assertEquals("○ in training", cell(board, "qualification-wide-belt-rig").text());
+        assertEquals("… in training", cell(board, "qualification-wide-belt-rig").text());
     }
 
     @ParameterizedTest
@@ -94,7 +94,7 @@ class BoardJourneyTest {
         Reply evidence =
                 signed.browser().get(signed.page().select("a[href^=/board/]").attr("href"));
         assertTrue(evidence.text().contains("Record " + number + ", by " + SampleSite.SUPERVISOR), evidence.text());
-        assertTrue(evidence.text().contains("28 11/16 in (read as 28 11/16 in, wanted 28 11/16 in)"), evidence.text());
+        assertTrue(evidence.text().contains("28 11/16 in wanted 28 11/16 in, typed 28 11/16 in"), evidence.text());
     }
 
     @Test
@@ -103,7 +103,8 @@ class BoardJourneyTest {
         SampleWork.clean(browser, "bench", "1");
         Reply evidence = browser.get("/board/me/qualification-" + CARD);
         assertTrue(evidence.text().contains("Set-up bench: 1 of 3 worked clean."), evidence.text());
-        assertTrue(evidence.text().contains("Next: Set-up bench: work 3 clean, 1 so far."), evidence.text());
+        assertTrue(
+                evidence.text().contains("Next: Set-up bench: work it until 3 are clean; 1 so far."), evidence.text());
         assertTrue(evidence.text().contains("site policy"));
     }
 

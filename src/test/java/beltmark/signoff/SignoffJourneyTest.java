@@ -67,7 +67,7 @@ class SignoffJourneyTest {
         assertTrue(body.contains("\"typed\":\"28 11/16 in\""), body);
         assertTrue(body.contains("\"assessor\":\"" + SampleSite.SUPERVISOR + "\""), body);
         assertTrue(body.contains("\"cardVersion\":1"), body);
-        assertTrue(body.contains("my signature"), body);
+        assertTrue(body.contains("With my PIN I sign this"), body);
         assertEquals(8, count("SELECT count(*) FROM signoff_measure WHERE seq = " + lastRecord()));
     }
 
