@@ -62,12 +62,12 @@ public record Evidence(Title title, boolean good, List<Entry> records) {
      * @param typed as typed or picked
      * @param length as read, if it is a length
      * @param wanted what the card asked for, for a measure
-     * @param verdict how it was judged; empty when it was not
+     * @param slip the id of the slip behind a wrong answer, or null
      */
     public record Figure(
             String what,
             String typed,
             @Nullable Length length,
             @Nullable Length wanted,
-            String verdict) {}
+            @Nullable String slip) {}
 }

@@ -130,8 +130,11 @@ public record EvidencePage(
         return option && view.words().has(key) ? view.text(key) : figure.typed();
     }
 
-    /** {@return what was wanted of a measure and how it was typed; empty for an answer} */
-    public String aside(Evidence.Figure figure) {
+    /** {@return what was wanted of a measure and how it was typed, or the slip behind an answer; empty without either} */
+    public String aside(Evidence.Entry entry, Evidence.Figure figure) {
+        if (figure.slip() != null) {
+            return view.text("problem.slip." + entry.about() + "." + figure.slip());
+        }
         if (!isMeasured()) {
             return "";
         }

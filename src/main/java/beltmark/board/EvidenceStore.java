@@ -26,7 +26,7 @@ final class EvidenceStore {
                 e.seq, p.name AS actor, e.happened_at_ms, e.recorded_at_ms, lower(hex(substr(e.hash, 1, 6))) AS hash,
                 a.part AS about, a.verdict,
                 f.blank AS figure, coalesce(f.option, f.typed) AS typed, f.length_nm, NULL AS wanted_nm,
-                f.verdict AS figure_verdict
+                f.slip
             FROM (SELECT id, code, card, clean, finished_at_ms FROM practice_attempt
                     WHERE person_id = :person AND family = :of AND finished_at_ms IS NOT NULL
                     ORDER BY finished_at_ms DESC LIMIT :most) t
@@ -44,7 +44,7 @@ final class EvidenceStore {
                 (SELECT group_concat(json_extract(o.value, '$.text'), ' / ')
                     FROM json_each(e.body, '$.chosen') c
                     JOIN json_each(e.body, '$.options') o ON json_extract(o.value, '$.id') = c.value) AS typed,
-                NULL AS length_nm, NULL AS wanted_nm, '' AS figure_verdict
+                NULL AS length_nm, NULL AS wanted_nm, NULL AS slip
             FROM (SELECT seq, sitting, passed, right_answers, asked FROM lockout_result
                     WHERE person_id = :person AND quiz = :of ORDER BY seq DESC LIMIT :most) r
                 JOIN lockout_answer a ON a.sitting = r.sitting
@@ -57,7 +57,7 @@ final class EvidenceStore {
                 e.seq, p.name AS actor, e.happened_at_ms, e.recorded_at_ms, lower(hex(substr(e.hash, 1, 6))) AS hash,
                 json_extract(e.body, '$.meaning') AS about, '' AS verdict,
                 m.measure || '.' || m.side AS figure, m.typed, m.measured_nm AS length_nm, m.wanted_nm,
-                '' AS figure_verdict
+                NULL AS slip
             FROM (SELECT seq, conveyor, card, happened_on FROM signoff_demonstration
                     WHERE person_id = :person AND card = :of ORDER BY happened_on DESC, seq DESC LIMIT :most) d
                 JOIN recordbook_entry e ON e.seq = d.seq
@@ -154,7 +154,7 @@ final class EvidenceStore {
                 row.getString("typed"),
                 length(row, "length_nm"),
                 length(row, "wanted_nm"),
-                row.getString("figure_verdict"));
+                row.getString("slip"));
     }
 
     private static @Nullable Length length(ResultSet row, String column) throws SQLException {

@@ -112,10 +112,10 @@ class BoardJourneyTest {
     void aWrongAnswerIsInTheEvidenceAndNotCountedClean() {
         Browser browser = site.signIn(SampleSite.NEW_HIRE);
         Reply problem = browser.get("/practice/spring-length/7");
-        problem.send("both", "5 1/2");
+        problem.send("both", "4 1/2");
         SampleWork.clean(browser, "spring-length", "7");
         Reply evidence = browser.get("/board/me/practice-spring-length");
-        assertTrue(evidence.text().contains("5 1/2"), evidence.text());
+        assertTrue(evidence.text().contains("the spring's free length"), evidence.text());
         assertTrue(evidence.text().contains("finished, not clean"), evidence.text());
         assertTrue(evidence.text().contains("0 of 3 clean"), evidence.text());
     }
