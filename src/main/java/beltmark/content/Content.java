@@ -102,7 +102,7 @@ public record Content(
             for (int i = 0; i < TRIALS; i++) {
                 family.problem(new ProblemCode(Integer.toString(i)));
             }
-        } catch (IllegalStateException e) {
+        } catch (IllegalStateException | IllegalArgumentException e) {
             faults.add(
                     new ContentFault(
                             PROBLEMS,

@@ -1,5 +1,7 @@
 package beltmark.core.setup;
 
+import beltmark.core.geometry.Exposure;
+import beltmark.core.refusal.Refused;
 import beltmark.core.solution.Step;
 import beltmark.core.units.Length;
 import java.util.List;
@@ -15,14 +17,14 @@ import java.util.List;
  */
 public record SleeveExposure(Length asSet, Length mountedHigh, Length splice) {
 
-    /** {@return the sleeve showing while the belt runs, asSet - mountedHigh; negative means the bushing is off it} */
+    /** {@return the sleeve showing while the belt runs; throws {@link Refused} NO_SLEEVE_LEFT where the bushing is off it} */
     public Length atRest() {
-        return asSet.minus(mountedHigh);
+        return Exposure.after(asSet, mountedHigh, Length.ZERO, Length.ZERO).result();
     }
 
-    /** {@return the sleeve still showing while the splice passes, atRest - splice; negative means it bottoms out} */
+    /** {@return the sleeve still showing while the splice passes; throws {@link Refused} where it bottoms out} */
     public Length overSplice() {
-        return atRest().minus(splice);
+        return Exposure.after(asSet, mountedHigh, Length.ZERO, splice).result();
     }
 
     /** {@return the steps that lead to both} */
