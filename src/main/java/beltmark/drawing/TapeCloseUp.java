@@ -64,10 +64,10 @@ public record TapeCloseUp(Mark mark, Side side, Length height) {
         List<Shape> shapes = new ArrayList<>();
         addTape(shapes, face, words);
         addGraduations(shapes, face, heights, low, high);
-        addMark(shapes, heights, told, words);
         if (told) {
             addRest(shapes, face, heights, words);
         }
+        addMark(shapes, heights, told, words);
         TapeWords spoken = new TapeWords(this, face, words);
         return new Drawing(
                 "tape-" + mark.id + "-" + side.id() + (told ? "-worked" : ""),
