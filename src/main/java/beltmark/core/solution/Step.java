@@ -1,8 +1,6 @@
 package beltmark.core.solution;
 
 import beltmark.core.units.Quantity;
-import java.util.Collections;
-import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
@@ -15,7 +13,7 @@ import java.util.Map;
 public record Step(String id, Map<String, Quantity> values) {
 
     public Step {
-        values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
+        values = NamedValues.copyOf(values);
         if (values.isEmpty()) {
             throw new IllegalArgumentException("step " + id + " has no value");
         }
@@ -23,13 +21,11 @@ public record Step(String id, Map<String, Quantity> values) {
 
     /** {@return a step with one value, to which {@link #with} adds} */
     public static Step of(String id, String name, Quantity value) {
-        return new Step(id, Map.of(name, value));
+        return new Step(id, NamedValues.NONE.plus(name, value));
     }
 
     /** {@return this step with one more value at the end} */
     public Step with(String name, Quantity value) {
-        Map<String, Quantity> more = new LinkedHashMap<>(values);
-        more.put(name, value);
-        return new Step(id, more);
+        return new Step(id, NamedValues.copyOf(values).plus(name, value));
     }
 }
