@@ -33,9 +33,14 @@ record RecordedAnswer(
         right = List.copyOf(right);
     }
 
+    /** {@return whether an order was asked for} */
+    boolean isOrder() {
+        return kind.equals("put-in-order");
+    }
+
     /** {@return the texts of these options; in the order of the ids where an order was asked for, else as shown} */
     List<String> texts(List<String> ids) {
-        return kind.equals("put-in-order")
+        return isOrder()
                 ? ids.stream().map(this::text).toList()
                 : options.stream()
                         .filter(option -> ids.contains(option.id()))

@@ -36,6 +36,7 @@ public record SittingPage(
      * @param number the number of the question in the sitting
      * @param ask the question as shown
      * @param critical whether it was critical
+     * @param order whether an order was asked for
      * @param status the word for right or wrong that the shared texts are under
      * @param chosen what was chosen, or the order given
      * @param right the key, empty when the answer is right
@@ -46,6 +47,7 @@ public record SittingPage(
             int number,
             String ask,
             boolean critical,
+            boolean order,
             String status,
             List<String> chosen,
             List<String> right,

@@ -41,6 +41,7 @@ record SittingPages(View view) {
                 answer.number(),
                 answer.ask(),
                 answer.critical(),
+                answer.isOrder(),
                 answer.judgement(),
                 answer.texts(answer.chosen()),
                 right ? List.of() : answer.texts(answer.right()),
