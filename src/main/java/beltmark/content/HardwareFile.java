@@ -1,15 +1,21 @@
 package beltmark.content;
 
 import beltmark.core.refusal.Refusal;
+import beltmark.core.setup.BladeCard;
 import beltmark.core.setup.CardTolerances;
 import beltmark.core.setup.HardwareCard;
 import beltmark.core.setup.Orientation;
+import beltmark.core.setup.PoleCard;
 import beltmark.core.setup.Reach;
 import beltmark.core.setup.Tip;
 import beltmark.core.setup.TipCard;
 import beltmark.core.spring.CompressionSpring;
 import beltmark.core.spring.SpringEnds;
 import beltmark.core.units.Length;
+import beltmark.core.units.LineLoad;
+import beltmark.core.units.LineMass;
+import beltmark.core.units.Mass;
+import beltmark.core.units.Ratio;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -42,8 +48,20 @@ final class HardwareFile {
         Map<Orientation, Reach> reaches = reaches(fields.fields("reach"));
         Map<Tip, TipCard> tips = tips(fields.fields("tips"), new ChartLimits(spring, washer));
         Optional<CardTolerances> tolerances = tolerances(fields.fields("tolerances"));
+        Optional<BladeCard> blade = blade(fields.fields("blade"));
+        Optional<PoleCard> pole = pole(fields.fields("pole"));
         return fields.build(() -> new HardwareCard(
-                id, version, tips, reaches, clearance, spring.orElseThrow(), washer, sleeve, tolerances.orElseThrow()));
+                id,
+                version,
+                tips,
+                reaches,
+                clearance,
+                spring.orElseThrow(),
+                washer,
+                sleeve,
+                tolerances.orElseThrow(),
+                blade.orElseThrow(),
+                pole.orElseThrow()));
     }
 
     private static Optional<CompressionSpring> spring(Fields fields) {
@@ -106,6 +124,33 @@ final class HardwareFile {
         Length spring = fields.length("spring");
         Length sleeve = fields.length("sleeve");
         return fields.build(() -> new CardTolerances(mark, spring, sleeve));
+    }
+
+    private static Optional<BladeCard> blade(Fields fields) {
+        double base = fields.number("movingKilograms");
+        double perMetre = fields.number("movingKilogramsPerMetre");
+        Length contact = fields.length("contact");
+        Length spanBeyondBlade = fields.length("spanBeyondBlade");
+        double friction = fields.number("friction");
+        Map<Tip, LineLoad> wanted = wanted(fields.fields("lineLoadNewtonsPerMillimetre"));
+        return fields.build(() -> new BladeCard(
+                new Mass(base), new LineMass(perMetre), contact, spanBeyondBlade, new Ratio(friction), wanted));
+    }
+
+    private static Map<Tip, LineLoad> wanted(Fields fields) {
+        Map<Tip, LineLoad> wanted = new EnumMap<>(Tip.class);
+        for (Tip tip : Tip.values()) {
+            wanted.put(tip, new LineLoad(fields.number(tip.id())));
+        }
+        fields.build(() -> wanted);
+        return wanted;
+    }
+
+    private static Optional<PoleCard> pole(Fields fields) {
+        Length bracket = fields.length("bracket");
+        Length overhang = fields.length("overhang");
+        Length nutPitch = fields.length("nutPitch");
+        return fields.build(() -> new PoleCard(bracket, overhang, nutPitch));
     }
 
     /** A spring can only be set between solid and free. */

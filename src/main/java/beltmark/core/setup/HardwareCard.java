@@ -17,6 +17,8 @@ import org.jspecify.annotations.Nullable;
  * @param washer the thickness of the washer on each spring
  * @param sleeve how much sleeve shows below the bushing when the pole is set, so that the cleaner can drop for a splice
  * @param tolerances how far an as-left measure may be off
+ * @param blade the blade and what moves with it
+ * @param pole the pole and its brackets
  */
 public record HardwareCard(
         String id,
@@ -27,7 +29,9 @@ public record HardwareCard(
         CompressionSpring spring,
         Length washer,
         Length sleeve,
-        CardTolerances tolerances) {
+        CardTolerances tolerances,
+        BladeCard blade,
+        PoleCard pole) {
 
     public HardwareCard {
         tips = Map.copyOf(tips);

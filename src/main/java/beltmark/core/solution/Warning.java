@@ -24,6 +24,8 @@ public enum Warning {
     TRAVEL_SHORT,
     /** The setting comes from the card's chart, which differs from the computed one by more than a graduation. */
     CHART_DIFFERS,
+    /** The card's chart has no row for this blade: the setting is the computed one, rounded to a graduation. */
+    NOT_ON_CHART,
     /** A contact pressure outside the usual 30..100 kPa. */
     PRESSURE_OUTSIDE_30_TO_100_KPA,
     /** A friction coefficient outside the usual 0.5..0.7. */

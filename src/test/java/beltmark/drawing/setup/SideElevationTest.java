@@ -61,7 +61,9 @@ class SideElevationTest {
                 card.spring(),
                 card.washer(),
                 card.sleeve(),
-                card.tolerances());
+                card.tolerances(),
+                card.blade(),
+                card.pole());
     }
 
     private static Drawing orientation(Situation situation, Set<SetupPart> told) {

@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.core.sheet;
+
+import org.jspecify.annotations.NullMarked;
