@@ -23,6 +23,8 @@ import beltmark.practice.PracticeRoutes;
 import beltmark.recordbook.RecordBook;
 import beltmark.review.Review;
 import beltmark.review.ReviewRoutes;
+import beltmark.sheet.SheetRoutes;
+import beltmark.sheet.Sheets;
 import beltmark.signoff.Signoff;
 import beltmark.signoff.SignoffRoutes;
 import beltmark.texts.Texts;
@@ -63,6 +65,7 @@ public final class App implements AutoCloseable {
 
         Practice practice = new Practice(database, book, content, clock);
 
+        Sheets sheets = new Sheets(database, book, clock);
         Assets assets = Assets.load();
         Html html = new Html();
         Cookies cookies = new Cookies(config.tls());
@@ -78,6 +81,7 @@ public final class App implements AutoCloseable {
             new PeopleRoutes(people, views, html).register(routes);
             new PracticeRoutes(practice, views, html, new SecureRandom()).register(routes);
             new HardwareRoutes(content, views, html).register(routes);
+            new SheetRoutes(sheets, content, views, html).register(routes);
             new LockoutRoutes(lockout, views, html).register(routes);
             new ReviewRoutes(review, views, html).register(routes);
             new BoardRoutes(new Board(database, content, clock), views, html).register(routes);

@@ -6,9 +6,11 @@ import beltmark.web.Form;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The sign-off form as it was sent, whatever was typed.
@@ -32,6 +34,22 @@ public record DemonstrationForm(Map<String, String> typed, Set<String> observed)
     /** {@return the form before anything is typed} */
     static DemonstrationForm blank(LocalDate today) {
         return new DemonstrationForm(Map.of(ON, today.toString()), Set.of());
+    }
+
+    /** {@return the form before anything is typed, but with what an address carries along, as from a set-up sheet} */
+    static DemonstrationForm started(Form address, LocalDate today) {
+        Map<String, String> typed = new HashMap<>(blank(today).typed);
+        carried(address).forEach((name, text) -> typed.merge(name, text, (standard, carried) -> carried));
+        return new DemonstrationForm(typed, Set.of());
+    }
+
+    /** {@return what an address may carry along, as far as it does; what was left at the end is always measured} */
+    static Map<String, String> carried(Form address) {
+        Map<String, String> carried = new LinkedHashMap<>();
+        Stream.of(BLADE, ORIENTATION, CONVEYOR, name(Measure.BELT_MARK, Side.LEFT), name(Measure.BELT_MARK, Side.RIGHT))
+                .filter(name -> !address.text(name).isEmpty())
+                .forEach(name -> carried.put(name, address.text(name)));
+        return carried;
     }
 
     static DemonstrationForm of(Form form) {

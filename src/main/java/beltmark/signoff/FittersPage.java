@@ -10,8 +10,9 @@ import java.util.List;
  * @param view what all pages share
  * @param fitters who may be signed off
  * @param signed what the supervisor signed last, the latest first
+ * @param start where the form of a fitter is, below the fitter; empty while the hardware has still to be picked
  */
-public record FittersPage(View view, List<Fitter> fitters, List<SignedLine> signed) implements Page {
+public record FittersPage(View view, List<Fitter> fitters, List<SignedLine> signed, String start) implements Page {
 
     public FittersPage {
         fitters = List.copyOf(fitters);

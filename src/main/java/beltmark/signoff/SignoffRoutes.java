@@ -13,7 +13,10 @@ import beltmark.web.Visitor;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.router.JavalinDefaultRoutingApi;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** The addresses of sign-off: who, which hardware, the form, its check, the signature, and the record. */
@@ -43,7 +46,22 @@ public final class SignoffRoutes {
 
     private void fitters(Context ctx) {
         Visitor visitor = views.visitor(ctx);
-        html.show(ctx, new FittersPage(views.of(ctx), signoff.listFitters(visitor), signoff.listSigned(visitor)));
+        html.show(
+                ctx,
+                new FittersPage(views.of(ctx), signoff.listFitters(visitor), signoff.listSigned(visitor), start(ctx)));
+    }
+
+    /** {@return where the form of a fitter is, below the fitter, when the address says for which hardware} */
+    private String start(Context ctx) {
+        Form address = Form.ofAddress(ctx);
+        if (!address.has("card")) {
+            return "";
+        }
+        Rig rig = signoff.getRig(address.text("card"), address.text("tip"));
+        String carried = DemonstrationForm.carried(address).entrySet().stream()
+                .map(field -> field.getKey() + "=" + URLEncoder.encode(field.getValue(), StandardCharsets.UTF_8))
+                .collect(Collectors.joining("&"));
+        return "/" + rig.card().id() + "/" + rig.tip().id() + "?" + carried;
     }
 
     private void rigs(Context ctx) {
@@ -56,7 +74,7 @@ public final class SignoffRoutes {
     private void entry(Context ctx) {
         UnderWay underWay = underWay(ctx, OperationId.fresh());
         if (!refuseSelf(ctx, underWay.fitter())) {
-            showEntry(ctx, 200, underWay, DemonstrationForm.blank(underWay.today()), Map.of());
+            showEntry(ctx, 200, underWay, DemonstrationForm.started(Form.ofAddress(ctx), underWay.today()), Map.of());
         }
     }
 

@@ -81,7 +81,7 @@ public final class Words {
         return value instanceof Instant instant ? time(instant) : value;
     }
 
-    /** {@return a quantity as people read it: a length in the own graduation, a word, or a number with its unit} */
+    /** {@return a quantity as people read it: a length in the own graduation, a word, or a number in the own units} */
     public String quantity(Quantity quantity) {
         if (quantity instanceof Length length) {
             return length(length);
@@ -89,8 +89,12 @@ public final class Words {
         if (quantity instanceof Word word) {
             return say(word.key());
         }
-        String number = number(quantity.amount());
-        return quantity.unit().isEmpty() ? number : number + " " + quantity.unit();
+        Quantity own = OwnUnits.of(quantity, graduation.unit());
+        String number = number(own.amount());
+        if (own.unit().equals("°")) {
+            return number + own.unit();
+        }
+        return own.unit().isEmpty() ? number : number + " " + own.unit();
     }
 
     /** {@return a length in the person's graduation, with its unit} */

@@ -25,6 +25,7 @@ public record Errand(String word, String path, Set<Role> roles) {
             new Errand("sign-off", "/sign-off", Set.of(Role.SUPERVISOR)),
             new Errand("review", "/review", Set.of(Role.COORDINATOR)),
             new Errand("people", "/people", Set.of(Role.ADMIN, Role.SUPERVISOR)),
+            new Errand("sheet", "/sheet", EVERYBODY),
             new Errand("hardware", "/hardware", EVERYBODY),
             new Errand("mount-marks", "/practice/mount-marks", EVERYBODY),
             new Errand("orientation", "/practice/orientation", EVERYBODY),

@@ -25,6 +25,11 @@ public final class Form {
         return new Form(ctx.formParamMap());
     }
 
+    /** {@return what an address carries behind its question mark, read like the fields of a form} */
+    public static Form ofAddress(Context ctx) {
+        return new Form(ctx.queryParamMap());
+    }
+
     /** {@return the text of a field without blanks around it, empty when missing} */
     public String text(String name) {
         List<String> values = all(name);

@@ -1,5 +1,6 @@
 package beltmark.core.setup;
 
+import beltmark.core.units.Graduation;
 import beltmark.core.units.Length;
 import java.util.List;
 import java.util.Optional;
@@ -28,6 +29,19 @@ public record TipCard(Length overslungOffset, Length underslungOffset, List<Sett
     /** {@return how far above the belt mark the datum edge goes} */
     public Length offset(Orientation orientation) {
         return orientation == Orientation.OVERSLUNG ? overslungOffset : underslungOffset;
+    }
+
+    /**
+     * {@return the chart's blade that a measured one is, or the measured length itself when it is none of them} A chart in
+     * millimetres is read with an inch tape too: what is off by no more than half a sixteenth is the same blade.
+     */
+    public Length chartBlade(Length measured) {
+        Length half = Graduation.THIRTY_SECOND_INCH.step();
+        return chart.stream()
+                .map(Setting::blade)
+                .filter(blade -> blade.isWithin(half, measured))
+                .findFirst()
+                .orElse(measured);
     }
 
     /** {@return the spring length the chart gives for a blade, or empty when the chart has no such blade} */

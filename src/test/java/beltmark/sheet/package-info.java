@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.sheet;
+
+import org.jspecify.annotations.NullMarked;
