@@ -5,7 +5,14 @@ import beltmark.board.BoardRoutes;
 import beltmark.content.Content;
 import beltmark.content.QuizContent;
 import beltmark.core.lockout.Quiz;
+import beltmark.core.units.Graduation;
 import beltmark.db.Database;
+import beltmark.demo.DemoClock;
+import beltmark.demo.DemoDemonstrations;
+import beltmark.demo.DemoPractice;
+import beltmark.demo.DemoQuiz;
+import beltmark.demo.DemoYear;
+import beltmark.demo.DemoYearPlayer;
 import beltmark.hardware.HardwareRoutes;
 import beltmark.keys.KeyFolder;
 import beltmark.lockout.Lockout;
@@ -27,7 +34,9 @@ import beltmark.sheet.SheetRoutes;
 import beltmark.sheet.Sheets;
 import beltmark.signoff.Signoff;
 import beltmark.signoff.SignoffRoutes;
+import beltmark.texts.Language;
 import beltmark.texts.Texts;
+import beltmark.texts.Words;
 import beltmark.today.TodayRoutes;
 import beltmark.web.Assets;
 import beltmark.web.Cookies;
@@ -58,8 +67,9 @@ public final class App implements AutoCloseable {
         pins = new Pins(database, keys.key("pepper"));
         SignIn signIn = new SignIn(database, pins, sessions);
         people = new People(database, book, clock, pins, sessions);
-        if (config.demo()) {
-            DemoPeople.read().addTo(database, pins);
+        boolean filled = config.demo() != Config.Demo.NONE && DemoPeople.read().addTo(database, pins);
+        if (filled && config.demo() == Config.Demo.PAST_YEAR) {
+            playDemoYear(clock, content, quiz, texts);
         }
         boolean demo = people.isDemo();
 
@@ -87,6 +97,24 @@ public final class App implements AutoCloseable {
             new BoardRoutes(new Board(database, content, clock), views, html).register(routes);
             new SignoffRoutes(new Signoff(database, book, content, pins, clock), views, html).register(routes);
         });
+    }
+
+    /** The features once more, with a clock that stands in the past. */
+    private void playDemoYear(Clock real, Content content, Quiz quiz, Texts texts) {
+        DemoClock clock = new DemoClock(real);
+        RecordBook book = new RecordBook(clock);
+        Words words = texts.words(Language.EN, Graduation.SIXTEENTH_INCH);
+        new DemoYearPlayer(
+                        clock,
+                        new DemoPractice(people, new Practice(database, book, content, clock)),
+                        new DemoQuiz(
+                                people, new Lockout(database, book, quiz, clock, new SecureRandom()::nextLong), words),
+                        new DemoDemonstrations(
+                                people,
+                                new Signoff(database, book, content, pins, clock),
+                                words,
+                                DemoPeople.read().pin()))
+                .play(DemoYear.read());
     }
 
     /** {@return a running server} */

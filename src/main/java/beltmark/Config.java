@@ -8,7 +8,18 @@ import java.nio.file.Path;
  * @param host the address listened on
  * @param port the port, 0 for any free one
  * @param data the folder of the database and the keys
- * @param demo whether an empty database is filled with invented people
+ * @param demo what an empty database is filled with
  * @param tls whether browsers reach the server through TLS, ended in front of it; cookies are then tied to it
  */
-public record Config(String host, int port, Path data, boolean demo, boolean tls) {}
+public record Config(String host, int port, Path data, Demo demo, boolean tls) {
+
+    /** What an empty database is filled with. */
+    public enum Demo {
+        /** Nothing. */
+        NONE,
+        /** Invented people. */
+        PEOPLE,
+        /** Invented people and their past year. */
+        PAST_YEAR
+    }
+}

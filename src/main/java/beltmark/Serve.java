@@ -57,7 +57,7 @@ final class Serve implements Callable<Integer> {
             spec.commandLine().getErr().println(words.say("serve.open-network", Map.of("host", host)));
             return REFUSED;
         }
-        App app = App.start(new Config(host, port, data, demo, tls), clock);
+        App app = App.start(new Config(host, port, data, demo ? Config.Demo.PAST_YEAR : Config.Demo.NONE, tls), clock);
         Runtime.getRuntime().addShutdownHook(new Thread(app::close, "stop"));
         out.println(words.say("serve.address", Map.of("address", "http://" + shownHost() + ":" + app.port() + "/")));
         out.println(app.isDemo() ? demoSignIns(words) : words.say("serve.ready"));

@@ -36,19 +36,24 @@ public final class SampleSite implements AutoCloseable {
     private final MovingClock clock = new MovingClock();
     private final App app;
 
-    private SampleSite(Path folder, boolean tls) {
+    private SampleSite(Path folder, Config.Demo demo, boolean tls) {
         this.folder = folder;
-        this.app = App.start(new Config("127.0.0.1", 0, folder, true, tls), clock);
+        this.app = App.start(new Config("127.0.0.1", 0, folder, demo, tls), clock);
     }
 
     /** {@return a running site} */
     public static SampleSite start() {
-        return new SampleSite(newFolder(), false);
+        return new SampleSite(newFolder(), Config.Demo.PEOPLE, false);
     }
 
     /** {@return a site that believes to be reached through TLS} */
     public static SampleSite startBehindTls() {
-        return new SampleSite(newFolder(), true);
+        return new SampleSite(newFolder(), Config.Demo.PEOPLE, true);
+    }
+
+    /** {@return a site with the past year of the demo} */
+    public static SampleSite startWithPastYear() {
+        return new SampleSite(newFolder(), Config.Demo.PAST_YEAR, false);
     }
 
     private static Path newFolder() {

@@ -79,7 +79,7 @@ public final class Lockout {
     }
 
     /** {@return the sitting, with its answers, if it is this person's and of the version in force} */
-    Optional<Sitting> findSitting(long person, long sitting) {
+    public Optional<Sitting> findSitting(long person, long sitting) {
         return database.read(handle -> find(handle, person, sitting));
     }
 

@@ -20,9 +20,9 @@ import java.util.OptionalInt;
  * @param order the order in which questions and options are shown
  * @param answers the answers given so far, by question
  */
-record Sitting(long id, Quiz quiz, SittingOrder order, Map<String, GivenAnswer> answers) {
+public record Sitting(long id, Quiz quiz, SittingOrder order, Map<String, GivenAnswer> answers) {
 
-    Sitting {
+    public Sitting {
         answers = Map.copyOf(answers);
     }
 
@@ -33,12 +33,12 @@ record Sitting(long id, Quiz quiz, SittingOrder order, Map<String, GivenAnswer> 
     }
 
     /** {@return how many questions there are} */
-    int size() {
+    public int size() {
         return order.questions().size();
     }
 
     /** {@return the question of a number from 1, as this sitting counts them} */
-    Question question(long number) {
+    public Question question(long number) {
         if (number < 1 || number > size()) {
             throw new NotFound("question " + number + " of sitting " + id);
         }

@@ -71,11 +71,11 @@ public record DemoPeople(String pin, List<DemoCrew> crews) {
         }
     }
 
-    /** Puts these people into a database that has none; leaves any other as it is. */
-    public void addTo(Database database, Pins pins) {
+    /** {@return whether these people were put into the database; one that has people is left as it is} */
+    public boolean addTo(Database database, Pins pins) {
         PersonStore people = new PersonStore();
         if (!database.read(people::listCrews).isEmpty()) {
-            return;
+            return false;
         }
         // one hash for all: they have the same PIN, and it is printed
         StoredPin stored = pins.hash(pin, false).join();
@@ -84,6 +84,7 @@ public record DemoPeople(String pin, List<DemoCrew> crews) {
                     return crews.size();
                 })
                 .join();
+        return true;
     }
 
     private static void add(Handle handle, DemoCrew crew, StoredPin stored) {

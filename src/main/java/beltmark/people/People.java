@@ -61,6 +61,15 @@ public final class People {
         return database.read(store::hasDemo);
     }
 
+    /** {@return the person of a name, as who that person is when signed in; throws {@link NotFound} for nobody} */
+    public Visitor getVisitor(String name) {
+        return database.read(store::listPeople).stream()
+                .filter(person -> person.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new NotFound("nobody is called " + name))
+                .toVisitor();
+    }
+
     List<Crew> listCrews() {
         return database.read(store::listCrews);
     }

@@ -43,7 +43,7 @@ public final class Practice {
     }
 
     /** What came of sending an answer. */
-    enum Outcome {
+    public enum Outcome {
         /** It is recorded, now or by an earlier sending of the same form. */
         RECORDED,
         /** Something in it could not be read; nothing is recorded. */
@@ -59,7 +59,7 @@ public final class Practice {
      * @param attempt the attempt as stored
      * @param grade how the answer was judged, when it was unreadable; empty grades otherwise
      */
-    record Answered(Outcome outcome, Attempt attempt, PartGrade grade) {}
+    public record Answered(Outcome outcome, Attempt attempt, PartGrade grade) {}
 
     /** {@return a family; throws {@link NotFound} where there is none of that id} */
     ProblemFamily getFamily(String id) {
@@ -67,7 +67,7 @@ public final class Practice {
     }
 
     /** {@return the problem of a typed code; throws {@link NotFound} for what is no code} */
-    Problem getProblem(String family, String code) {
+    public Problem getProblem(String family, String code) {
         ProblemCode parsed = ProblemCode.parse(code).orElseThrow(() -> new NotFound("no problem code"));
         return getFamily(family).problem(parsed);
     }
@@ -78,7 +78,7 @@ public final class Practice {
     }
 
     /** Judges and records an answer to a part; recording is done when the result is there. */
-    CompletableFuture<Answered> answer(
+    public CompletableFuture<Answered> answer(
             Visitor person, Problem problem, String part, Map<String, String> typed, OperationId operation) {
         LengthUnit unit = person.graduation().unit();
         return database.write(handle -> {

@@ -60,7 +60,7 @@ public final class Signoff {
      * @param meaning what it says
      * @param operation names the form, so that sending it twice makes one record
      */
-    record Signature(String pin, Meaning meaning, OperationId operation) {}
+    public record Signature(String pin, Meaning meaning, OperationId operation) {}
 
     /** {@return the people a supervisor may sign off: the own crew without the supervisor} */
     List<Fitter> listFitters(Visitor assessor) {
@@ -84,7 +84,7 @@ public final class Signoff {
     }
 
     /** {@return the hardware of an address; throws {@link NotFound} when there is none} */
-    Rig getRig(String card, String tip) {
+    public Rig getRig(String card, String tip) {
         return new Rig(
                 content.findCard(card).orElseThrow(() -> new NotFound("no card")),
                 Stream.of(Tip.values())
@@ -101,12 +101,12 @@ public final class Signoff {
     }
 
     /** {@return what is watched while a set-up is shown} */
-    Checklist checklist() {
+    public Checklist checklist() {
         return content.getChecklist(CHECKLIST);
     }
 
     /** {@return the day at the site} */
-    LocalDate today() {
+    public LocalDate today() {
         return LocalDate.now(clock);
     }
 
@@ -118,7 +118,7 @@ public final class Signoff {
     }
 
     /** Signs a demonstration; the record is on the disk when the result is there. */
-    CompletableFuture<Signing> sign(Visitor assessor, long person, Demonstration shown, Signature signature) {
+    public CompletableFuture<Signing> sign(Visitor assessor, long person, Demonstration shown, Signature signature) {
         Fitter fitter = getFitter(assessor, person);
         Refusal refusal = refusal(assessor, fitter, shown);
         if (refusal != null) {

@@ -2,7 +2,6 @@ package beltmark.signoff;
 
 import beltmark.recordbook.StoredEntry;
 import beltmark.signoff.Signoff.Signature;
-import beltmark.texts.Words;
 import beltmark.web.Form;
 import beltmark.web.Html;
 import beltmark.web.OperationId;
@@ -170,13 +169,10 @@ public final class SignoffRoutes {
     }
 
     private Meaning meaning(Context ctx, UnderWay underWay, Demonstration shown) {
-        Words words = views.of(ctx).words();
-        String sentence = words.say(
-                "signoff.meaning",
-                Map.of(
-                        "assessor", views.visitor(ctx).name(),
-                        "person", underWay.fitter().name(),
-                        "on", shown.on()));
-        return new Meaning(sentence, words.language().tag());
+        return Meaning.of(
+                views.of(ctx).words(),
+                views.visitor(ctx).name(),
+                underWay.fitter().name(),
+                shown.on());
     }
 }

@@ -1,0 +1,40 @@
+package beltmark.demo;
+
+import beltmark.demo.DemoYear.Event;
+import beltmark.demo.DemoYear.Practised;
+import beltmark.demo.DemoYear.Sat;
+import beltmark.demo.DemoYear.Shown;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * Does the past year again, the longest ago first.
+ *
+ * @param clock the clock that the features below read
+ * @param practice works problems
+ * @param quiz sits the lockout quiz
+ * @param demonstrations signs
+ */
+public record DemoYearPlayer(DemoClock clock, DemoPractice practice, DemoQuiz quiz, DemoDemonstrations demonstrations) {
+
+    /** Plays the whole year; takes a second or two. */
+    public void play(DemoYear year) {
+        List<Event> events = new ArrayList<>();
+        Stream.of(year.practice(), year.lockout(), year.demonstrations()).forEach(events::addAll);
+        events.sort(Comparator.comparingInt(Event::daysAgo).reversed());
+        events.forEach(this::play);
+    }
+
+    private void play(Event event) {
+        clock.setDaysAgo(event.daysAgo());
+        if (event instanceof Practised practised) {
+            practice.play(practised);
+        } else if (event instanceof Sat sat) {
+            quiz.play(sat);
+        } else {
+            demonstrations.play((Shown) event);
+        }
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.demo;
+
+import org.jspecify.annotations.NullMarked;
