@@ -99,6 +99,7 @@ final class SpringCalculations {
                         Field.of("stressAtSolid", Kind.STRESS)),
                 Calculation.of(
                         "tensile-strength", "MPa", g -> material(g).tensileStrength(g.length("wire")), MATERIAL, WIRE),
+                Calculation.of("shear-modulus", "MPa", g -> material(g).shearModulus(g.length("wire")), MATERIAL, WIRE),
                 Calculation.of(
                         "allowable-shear",
                         "MPa",

@@ -15,36 +15,30 @@ import beltmark.core.units.Pressure;
  */
 public enum SpringWire {
     /** Music wire, ASTM A228. */
-    MUSIC("music", 2211, 0.145, 0.10, 6.5, 82_000),
+    MUSIC("music", 2211, 0.145, 0.10, 6.5, Moduli.MUSIC),
     /** Oil-tempered wire, ASTM A229. */
-    OIL_TEMPERED("oil-tempered", 1855, 0.187, 0.5, 12.7, 77_200),
+    OIL_TEMPERED("oil-tempered", 1855, 0.187, 0.5, 12.7, Moduli.ALLOY),
     /** Hard-drawn wire, ASTM A227. */
-    HARD_DRAWN("hard-drawn", 1783, 0.190, 0.7, 12.7, 80_000),
+    HARD_DRAWN("hard-drawn", 1783, 0.190, 0.7, 12.7, Moduli.HARD_DRAWN),
     /** Chrome-vanadium wire, ASTM A232. */
-    CHROME_VANADIUM("chrome-vanadium", 2005, 0.168, 0.8, 11.1, 77_200),
+    CHROME_VANADIUM("chrome-vanadium", 2005, 0.168, 0.8, 11.1, Moduli.ALLOY),
     /** Chrome-silicon wire, ASTM A401. */
-    CHROME_SILICON("chrome-silicon", 1974, 0.108, 1.6, 9.5, 77_200);
+    CHROME_SILICON("chrome-silicon", 1974, 0.108, 1.6, 9.5, Moduli.ALLOY);
 
     private final String id;
     private final double coefficient;
     private final double exponent;
     private final double thinnest;
     private final double thickest;
-    private final double shearModulusMegapascals;
+    private final Moduli moduli;
 
-    SpringWire(
-            String id,
-            double coefficient,
-            double exponent,
-            double thinnest,
-            double thickest,
-            double shearModulusMegapascals) {
+    SpringWire(String id, double coefficient, double exponent, double thinnest, double thickest, Moduli moduli) {
         this.id = id;
         this.coefficient = coefficient;
         this.exponent = exponent;
         this.thinnest = thinnest;
         this.thickest = thickest;
-        this.shearModulusMegapascals = shearModulusMegapascals;
+        this.moduli = moduli;
     }
 
     /** {@return the lower-case name used in content files and on the command line} */
@@ -52,9 +46,47 @@ public enum SpringWire {
         return id;
     }
 
-    /** {@return the modulus of rigidity G; music and hard-drawn wire: about the middle of the published range} */
-    public Pressure shearModulus() {
-        return new Pressure(shearModulusMegapascals);
+    /**
+     * Finds the modulus of rigidity (Shigley's Mechanical Engineering Design, table 10-5, seen second-hand; its steps with
+     * the wire diameter from memory).
+     *
+     * @param wire the wire diameter d, above 0
+     * @return G
+     * @throws Refused OUT_OF_RANGE
+     */
+    public Solution<Pressure> shearModulus(Length wire) {
+        Limits.positive("wire", wire);
+        Pressure modulus = new Pressure(moduli.at(wire.millimetres()));
+        return Solution.of(modulus, Step.of("shear-modulus", "wire", wire).with("shearModulus", modulus));
+    }
+
+    /** Moduli of rigidity in MPa for wire to 0.8, to 1.6, to 3 mm, and thicker. */
+    private enum Moduli {
+        MUSIC(82_700, 81_700, 81_000, 80_000),
+        HARD_DRAWN(80_700, 80_000, 79_300, 78_600),
+        ALLOY(77_200, 77_200, 77_200, 77_200);
+
+        private final double thin;
+        private final double medium;
+        private final double stout;
+        private final double thick;
+
+        Moduli(double thin, double medium, double stout, double thick) {
+            this.thin = thin;
+            this.medium = medium;
+            this.stout = stout;
+            this.thick = thick;
+        }
+
+        private double at(double wireMillimetres) {
+            if (wireMillimetres < 0.8) {
+                return thin;
+            }
+            if (wireMillimetres <= 1.6) {
+                return medium;
+            }
+            return wireMillimetres <= 3 ? stout : thick;
+        }
     }
 
     /**
