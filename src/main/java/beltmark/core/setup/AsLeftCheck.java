@@ -1,5 +1,6 @@
 package beltmark.core.setup;
 
+import beltmark.core.refusal.Refused;
 import beltmark.core.solution.Slip;
 import beltmark.core.units.Length;
 import beltmark.core.units.LengthUnit;
@@ -79,11 +80,19 @@ public record AsLeftCheck(List<MeasureCheck> measures, Length springDifference, 
         Length mountedHigh = asLeft.mountedHigh(side, card.mountOffset(tip, asLeft.orientation()));
         List<Slip> slips = new ArrayList<>();
         if (!mountedHigh.isWithin(card.tolerances().mark(), Length.ZERO)) {
-            slips.add(new Slip(
-                    "mounted-off-its-mark", new SleeveExposure(card.sleeve(), mountedHigh, Length.ZERO).atRest()));
+            showing(card, mountedHigh).ifPresent(shows -> slips.add(new Slip("mounted-off-its-mark", shows)));
         }
         addOtherUnit(slips, wanted);
         return check(Measure.SLEEVE, side, wanted, asLeft, card.tolerances().sleeve(), slips);
+    }
+
+    /** {@return the sleeve that shows when mounted off the mark; empty when none can, so that nothing follows from it} */
+    private static Optional<Length> showing(HardwareCard card, Length mountedHigh) {
+        try {
+            return Optional.of(new SleeveExposure(card.sleeve(), mountedHigh, Length.ZERO).atRest());
+        } catch (Refused noneLeft) {
+            return Optional.empty();
+        }
     }
 
     private static void addOtherUnit(List<Slip> slips, Length wanted) {

@@ -114,6 +114,18 @@ class AsLeftCheckTest {
     }
 
     @ParameterizedTest
+    @CsvSource({"0, 999999 mm", "999999 mm, 0", "0, 0", "24, 31", "999999 mm, 999999 mm"})
+    void measuresThatCannotBeAreJudgedLikeAnyOthers(String beltMark, String mountMark) {
+        AsLeft absurd = new AsLeft(
+                Orientation.OVERSLUNG,
+                sides(beltMark, beltMark),
+                sides(mountMark, mountMark),
+                sides("0", "999999 mm"),
+                sides("999999 mm", "0"));
+        assertFalse(check(absurd).isWithin());
+    }
+
+    @ParameterizedTest
     @CsvSource({"3 3/4, 3 3/4, true", "3 3/4, 3 13/16, true", "3 11/16, 3 13/16, false", "3 13/16, 3 11/16, false"})
     void bothSpringsAreSetTheSame(String left, String right, boolean equal) {
         AsLeft asLeft = new AsLeft(
