@@ -97,9 +97,14 @@ final class SheetPages {
                 "tip",
                 situation.tip().word(),
                 "blade",
-                situation.blade(),
+                unbroken(words.length(situation.blade())),
                 "other",
-                other(Optional.of(situation.blade())));
+                unbroken(other(Optional.of(situation.blade()))));
+    }
+
+    /** A mixed number that is parted at the end of a line is misread. */
+    private static String unbroken(String length) {
+        return length.replace(' ', '\u00a0');
     }
 
     private List<String> warnings(@Nullable Opened opened) {
