@@ -44,6 +44,7 @@ import beltmark.web.Html;
 import beltmark.web.Views;
 import beltmark.web.WebServer;
 import io.javalin.Javalin;
+import io.javalin.util.JavalinBindException;
 import java.security.SecureRandom;
 import java.time.Clock;
 
@@ -118,11 +119,14 @@ public final class App implements AutoCloseable {
     }
 
     /** {@return a running server} */
-    public static App start(Config config, Clock clock) {
+    static App start(Config config, Clock clock) throws CannotListen {
         App app = new App(config, clock);
         try {
             app.server.start(config.host(), config.port());
             return app;
+        } catch (JavalinBindException e) {
+            app.close();
+            throw new CannotListen("serve.port-taken");
         } catch (RuntimeException e) {
             app.close();
             throw e;

@@ -41,7 +41,7 @@ public final class Main {
     private static int tell(Exception fault, CommandLine command) throws Exception {
         if (fault instanceof CannotOpen || fault instanceof ContentFaults) {
             command.getErr().println(fault.getMessage());
-            return command.getCommandSpec().exitCodeOnExecutionException();
+            return command.getCommandSpec().exitCodeOnInvalidInput();
         }
         throw fault;
     }

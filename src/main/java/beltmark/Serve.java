@@ -25,6 +25,7 @@ import picocli.CommandLine.Spec;
 final class Serve implements Callable<Integer> {
 
     private static final int REFUSED = 2;
+    private static final int MOST_PORT = 65535;
 
     @Spec
     @SuppressWarnings("NullAway.Init") // set by picocli
@@ -49,21 +50,41 @@ final class Serve implements Callable<Integer> {
     private boolean insecureLan;
 
     @Override
-    public Integer call() throws InterruptedException, UnknownHostException {
+    public Integer call() throws InterruptedException {
         Clock clock = Clock.system(ZoneId.systemDefault());
         Words words = Texts.load(clock.getZone()).words(Language.EN, Graduation.SIXTEENTH_INCH);
-        PrintWriter out = spec.commandLine().getOut();
-        if (!tls && !insecureLan && !InetAddress.getByName(host).isLoopbackAddress()) {
-            spec.commandLine().getErr().println(words.say("serve.open-network", Map.of("host", host)));
+        try {
+            requireListenable();
+            App app = App.start(
+                    new Config(host, port, data, demo ? Config.Demo.PAST_YEAR : Config.Demo.NONE, tls), clock);
+            Runtime.getRuntime().addShutdownHook(new Thread(app::close, "stop"));
+            tellWhere(app, words);
+        } catch (CannotListen refused) {
+            spec.commandLine().getErr().println(words.say(refused.key(), Map.of("host", host, "port", "" + port)));
             return REFUSED;
         }
-        App app = App.start(new Config(host, port, data, demo ? Config.Demo.PAST_YEAR : Config.Demo.NONE, tls), clock);
-        Runtime.getRuntime().addShutdownHook(new Thread(app::close, "stop"));
+        new CountDownLatch(1).await();
+        return 0;
+    }
+
+    private void requireListenable() throws CannotListen {
+        if (port < 0 || port > MOST_PORT) {
+            throw new CannotListen("serve.no-port");
+        }
+        try {
+            if (!tls && !insecureLan && !InetAddress.getByName(host).isLoopbackAddress()) {
+                throw new CannotListen("serve.open-network");
+            }
+        } catch (UnknownHostException e) {
+            throw new CannotListen("serve.no-host");
+        }
+    }
+
+    private void tellWhere(App app, Words words) {
+        PrintWriter out = spec.commandLine().getOut();
         out.println(words.say("serve.address", Map.of("address", "http://" + shownHost() + ":" + app.port() + "/")));
         out.println(app.isDemo() ? demoSignIns(words) : words.say("serve.ready"));
         out.flush();
-        new CountDownLatch(1).await();
-        return 0;
     }
 
     private String shownHost() {

@@ -38,7 +38,11 @@ public final class SampleSite implements AutoCloseable {
 
     private SampleSite(Path folder, Config.Demo demo, boolean tls) {
         this.folder = folder;
-        this.app = App.start(new Config("127.0.0.1", 0, folder, demo, tls), clock);
+        try {
+            this.app = App.start(new Config("127.0.0.1", 0, folder, demo, tls), clock);
+        } catch (CannotListen e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     /** {@return a running site} */
