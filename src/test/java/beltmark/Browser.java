@@ -34,7 +34,8 @@ public final class Browser {
     private final Map<String, String> cookies = new LinkedHashMap<>();
     private final Map<String, String> headers = new LinkedHashMap<>();
 
-    Browser(String site) {
+    /** @param site the address of the server, without a path */
+    public Browser(String site) {
         this.site = site;
     }
 

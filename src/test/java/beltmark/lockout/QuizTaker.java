@@ -45,13 +45,23 @@ public final class QuizTaker {
 
     /** {@return what comes of an answer to the question on the page} */
     public static Reply answer(Reply page, boolean right) {
+        return page.send(fields(page.page(), right));
+    }
+
+    /** {@return the fields, name and value in turn, that answer the question on a page} */
+    public static String[] fields(Document page, boolean right) {
         Question question = question(page);
-        return page.send(fields(question, right ? question.right() : wrong(question), page.page()));
+        return fields(question, right ? question.right() : wrong(question), page);
     }
 
     /** {@return the question on the page} */
     public static Question question(Reply page) {
-        String ask = page.page().select("legend").text();
+        return question(page.page());
+    }
+
+    /** {@return the question on the page} */
+    public static Question question(Document page) {
+        String ask = page.select("legend").text();
         return QUIZ.questions().stream()
                 .filter(question -> WORDING.ask(question).equals(ask))
                 .findFirst()
