@@ -7,16 +7,14 @@ import beltmark.core.problem.setup.SetupFamily;
 import beltmark.core.problem.setup.SetupPart;
 import beltmark.core.problem.setup.SituationRanges;
 import beltmark.core.setup.HardwareCard;
-import beltmark.core.units.Graduation;
 import beltmark.core.units.Length;
+import beltmark.core.units.LengthSpan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /** Reads the file of the set-up problem families. */
 final class SetupProblemsFile {
-
-    private static final Length FINEST = Graduation.SIXTY_FOURTH_INCH.step();
 
     private SetupProblemsFile() {}
 
@@ -42,9 +40,9 @@ final class SetupProblemsFile {
         Optional<LengthRange> obstacleSize = drawn(draw, "obstacleSize");
         Optional<LengthRange> mountedOff = drawn(draw, "mountedOff");
         Optional<LengthRange> splice = drawn(draw, "splice");
-        Optional<LengthRange> tape = range(answers.fields("tape"), FINEST);
-        Optional<LengthRange> spring = range(answers.fields("spring"), FINEST);
-        Optional<LengthRange> sleeve = range(answers.fields("sleeve"), FINEST);
+        Optional<LengthSpan> tape = span(answers.fields("tape"));
+        Optional<LengthSpan> spring = span(answers.fields("spring"));
+        Optional<LengthSpan> sleeve = span(answers.fields("sleeve"));
         return answers.build(() -> answers)
                 .flatMap(sound -> draw.build(() -> new SituationRanges(
                         beltMark.orElseThrow(),
@@ -63,13 +61,16 @@ final class SetupProblemsFile {
 
     private static Optional<LengthRange> drawn(Fields draw, String name) {
         Fields range = draw.fields(name);
-        return range(range, range.length("step"));
+        Length step = range.length("step");
+        Length from = range.length("from");
+        Length to = range.length("to");
+        return range.build(() -> new LengthRange(from, to, step));
     }
 
-    private static Optional<LengthRange> range(Fields fields, Length step) {
+    private static Optional<LengthSpan> span(Fields fields) {
         Length from = fields.length("from");
         Length to = fields.length("to");
-        return fields.build(() -> new LengthRange(from, to, step));
+        return fields.build(() -> new LengthSpan(from, to));
     }
 
     private static Optional<ProblemFamily> family(

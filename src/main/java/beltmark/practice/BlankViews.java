@@ -103,13 +103,6 @@ final class BlankViews {
             return words.say("practice.unreadable." + (why == Unreadable.BLANK ? "nothing-picked" : "not-an-option"));
         }
         LengthReading reading = LengthReader.read(typed, words.graduation().unit());
-        return reading.isReadable()
-                ? words.say(
-                        "practice.unreadable." + why.id(),
-                        Map.of(
-                                "length", reading.getLength(),
-                                "from", length.plausible().from(),
-                                "to", length.plausible().to()))
-                : words.reading(reading);
+        return words.fault(reading, length.plausible()).orElseThrow();
     }
 }

@@ -4,6 +4,7 @@ import beltmark.core.units.Graduation;
 import beltmark.core.units.Length;
 import beltmark.core.units.LengthPrinter;
 import beltmark.core.units.LengthReading;
+import beltmark.core.units.LengthSpan;
 import beltmark.core.units.LengthUnit;
 import beltmark.core.units.Quantity;
 import beltmark.core.units.Word;
@@ -18,6 +19,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /** The texts as one person reads them: in their language, with lengths in their graduation and times of the site. */
 public final class Words {
@@ -111,6 +113,19 @@ public final class Words {
         Graduation other = graduation.unit() == LengthUnit.INCH ? Graduation.MILLIMETRE : Graduation.SIXTEENTH_INCH;
         Length length = reading.getLength();
         return say("reading.read-as", Map.of("length", length, "other", LengthPrinter.print(length, other)));
+    }
+
+    /** {@return in one sentence why a typed length is none that the measure can have; empty when it is one} */
+    public Optional<String> fault(LengthReading reading, LengthSpan plausible) {
+        if (!reading.isReadable()) {
+            return Optional.of(reading(reading));
+        }
+        LengthSpan.Fit fit = plausible.fit(reading);
+        return fit == LengthSpan.Fit.INSIDE
+                ? Optional.empty()
+                : Optional.of(say(
+                        "reading.fault." + fit.id(),
+                        Map.of("length", reading.getLength(), "from", plausible.from(), "to", plausible.to())));
     }
 
     /** {@return a number to three figures, whole numbers of more figures in full} */

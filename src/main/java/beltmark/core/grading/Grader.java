@@ -55,9 +55,11 @@ public final class Grader {
         if (reading.fault() != null) {
             return Grade.unreadable(Unreadable.of(reading.fault()));
         }
-        return blank.plausible().spans(reading.getLength())
-                ? grade(blank, reading.getLength(), own)
-                : Grade.unreadable(outOfRange(blank, reading));
+        return switch (blank.plausible().fit(reading)) {
+            case INSIDE -> grade(blank, reading.getLength(), own);
+            case OTHER_UNIT -> Grade.unreadable(Unreadable.OTHER_UNIT);
+            case OUT_OF_RANGE -> Grade.unreadable(Unreadable.OUT_OF_RANGE);
+        };
     }
 
     private static Grade grade(LengthBlank blank, Length length, OwnFigures own) {
@@ -80,12 +82,5 @@ public final class Grader {
                 .filter(carried -> !carried.isWithin(blank.tolerance(), blank.rightLength()))
                 .filter(carried -> length.isWithin(blank.tolerance(), carried))
                 .isPresent();
-    }
-
-    private static Unreadable outOfRange(LengthBlank blank, LengthReading reading) {
-        LengthUnit other = reading.unit() == LengthUnit.INCH ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
-        Length inOther = reading.getLength()
-                .times((double) other.nanometres() / reading.unit().nanometres());
-        return blank.plausible().spans(inOther) ? Unreadable.OTHER_UNIT : Unreadable.OUT_OF_RANGE;
     }
 }

@@ -2,6 +2,7 @@ package beltmark.core.problem;
 
 import beltmark.core.solution.Slip;
 import beltmark.core.units.Length;
+import beltmark.core.units.LengthSpan;
 import java.util.List;
 
 /**
@@ -15,7 +16,7 @@ import java.util.List;
  * @param carry how it follows from earlier answers
  */
 public record LengthBlank(
-        String id, Length rightLength, Length tolerance, LengthRange plausible, List<Slip> slips, Carry carry)
+        String id, Length rightLength, Length tolerance, LengthSpan plausible, List<Slip> slips, Carry carry)
         implements Blank {
 
     public LengthBlank {

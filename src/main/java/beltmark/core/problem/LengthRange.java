@@ -26,9 +26,4 @@ public record LengthRange(Length from, Length to, Length step) {
     public Length at(int index) {
         return from.plus(Length.ofNanometres(step.nanometres() * index));
     }
-
-    /** {@return whether a length lies between the first and the last, on a step or not} */
-    public boolean spans(Length length) {
-        return length.compareTo(from) >= 0 && length.compareTo(to) <= 0;
-    }
 }

@@ -7,11 +7,11 @@ import beltmark.core.problem.Answer;
 import beltmark.core.problem.Carry;
 import beltmark.core.problem.ChoiceBlank;
 import beltmark.core.problem.LengthBlank;
-import beltmark.core.problem.LengthRange;
 import beltmark.core.problem.OwnFigures;
 import beltmark.core.solution.Slip;
 import beltmark.core.units.Graduation;
 import beltmark.core.units.Length;
+import beltmark.core.units.LengthSpan;
 import beltmark.core.units.LengthUnit;
 import java.util.List;
 import java.util.Map;
@@ -22,8 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class GraderTest {
 
-    private static final LengthRange PLAUSIBLE =
-            new LengthRange(Sample.inches("2 1/2"), Sample.inches("5 1/2"), Graduation.SIXTY_FOURTH_INCH.step());
+    private static final LengthSpan PLAUSIBLE = new LengthSpan(Sample.inches("2 1/2"), Sample.inches("5 1/2"));
     private static final List<Slip> SLIPS = List.of(
             new Slip("washer-left-out", Sample.inches("3 5/8")), new Slip("row-below", Sample.inches("3 9/16")));
 

@@ -2,6 +2,7 @@ package beltmark.core.problem.setup;
 
 import beltmark.core.problem.LengthRange;
 import beltmark.core.units.Length;
+import beltmark.core.units.LengthSpan;
 
 /**
  * What is drawn for a situation, and what an answer can be at all.
@@ -29,6 +30,6 @@ public record SituationRanges(
         LengthRange mountedOff,
         LengthRange splice,
         Length reading,
-        LengthRange tapeAnswers,
-        LengthRange springAnswers,
-        LengthRange sleeveAnswers) {}
+        LengthSpan tapeAnswers,
+        LengthSpan springAnswers,
+        LengthSpan sleeveAnswers) {}
