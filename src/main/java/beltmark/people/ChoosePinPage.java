@@ -11,9 +11,14 @@ import org.jspecify.annotations.Nullable;
  * @param person who is signing in
  * @param next where they were going
  * @param fault word of what is wrong with the chosen PIN, empty when nothing is
- * @param refused whether the PIN that was given out was not right
+ * @param refused key of the sentence on the present PIN, null when there is nothing to say
  */
-public record ChoosePinPage(View view, Person person, NextPath next, String fault, boolean refused) implements Page {
+public record ChoosePinPage(
+        View view,
+        Person person,
+        NextPath next,
+        String fault,
+        @Nullable String refused) implements Page {
 
     /** {@return the sentence on the chosen PIN, null when there is nothing to say} */
     public @Nullable String faultText() {
@@ -22,6 +27,6 @@ public record ChoosePinPage(View view, Person person, NextPath next, String faul
 
     /** {@return the sentence on the PIN that was given out, null when there is nothing to say} */
     public @Nullable String refusedText() {
-        return refused ? view.text("people.pin.refused") : null;
+        return refused == null ? null : view.text(refused);
     }
 }

@@ -53,7 +53,8 @@ final class PinRules {
         }
     }
 
-    private static boolean isSixDigits(String pin) {
+    /** {@return whether a typed PIN has the form of one} */
+    static boolean isSixDigits(String pin) {
         return pin.length() == DIGITS && pin.chars().allMatch(c -> c >= '0' && c <= '9');
     }
 

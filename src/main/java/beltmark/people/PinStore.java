@@ -18,6 +18,9 @@ final class PinStore {
     private static final String GIVE_TRIES_BACK =
             "UPDATE people_pin SET tries = 0 WHERE person_id = :person AND hash = :hash";
 
+    private static final String IS_KEPT =
+            "SELECT EXISTS (SELECT 1 FROM people_pin WHERE person_id = :person AND hash = :hash)";
+
     private static final String SET = """
             INSERT INTO people_pin (person_id, hash, tries, must_change) VALUES (:person, :hash, 0, :mustChange)
             ON CONFLICT (person_id) DO UPDATE SET hash = excluded.hash, tries = 0, must_change = excluded.must_change""";
@@ -40,6 +43,15 @@ final class PinStore {
                 .bind("person", personId)
                 .bind("hash", pin.hash())
                 .execute();
+    }
+
+    /** {@return whether a PIN is still the one that was compared; it may have been reset meanwhile} */
+    boolean isKept(Handle handle, long personId, String hash) {
+        return handle.createQuery(IS_KEPT)
+                .bind("person", personId)
+                .bind("hash", hash)
+                .mapTo(Boolean.class)
+                .one();
     }
 
     void set(Handle handle, long personId, StoredPin pin) {

@@ -10,13 +10,14 @@ import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
 /**
  * Compares PINs. A try is taken and on the disk before the PIN is compared, so neither many guesses at once nor a stop of
  * the server buys an eleventh; after ten the PIN is locked until somebody else resets it. A wrong, a locked and an unknown
- * one take the same work and get the same answer.
+ * one take the same work and get the same answer. What is not six digits is no try: it is nobody's PIN.
  */
 public final class Pins implements AutoCloseable {
 
@@ -47,12 +48,43 @@ public final class Pins implements AutoCloseable {
 
     /** What a typed PIN is. */
     enum Answer {
+        /** Not six digits; no try was taken. */
+        NOT_SIX_DIGITS,
         /** Wrong, locked, or of nobody. */
         WRONG,
         /** The person's own. */
         RIGHT,
         /** Right, but given out by somebody else: a new one must be chosen first. */
-        MUST_CHANGE
+        MUST_CHANGE;
+
+        /** {@return the key of the sentence on why it was not taken, null when it was} */
+        @Nullable
+        String refusal() {
+            return switch (this) {
+                case NOT_SIX_DIGITS -> "people.pin.six-digits";
+                case WRONG -> "people.pin.refused";
+                case RIGHT, MUST_CHANGE -> null;
+            };
+        }
+    }
+
+    /**
+     * What came of comparing a PIN.
+     *
+     * @param answer what it is
+     * @param hash the kept PIN that it is the same as, empty when it is none; whoever acts on the answer looks again
+     *     whether that one is still kept
+     */
+    record Compared(Answer answer, String hash) {
+
+        private static Compared refused(Answer answer) {
+            return new Compared(answer, "");
+        }
+    }
+
+    /** {@return whether a typed PIN has six digits; nothing else is compared} */
+    public static boolean isSixDigits(String pin) {
+        return PinRules.isSixDigits(pin);
     }
 
     /**
@@ -63,11 +95,13 @@ public final class Pins implements AutoCloseable {
      * @return true when it is the person's PIN; wrong ones count as at sign-in
      */
     public CompletableFuture<Boolean> confirmPin(long personId, String pin) {
-        return check(personId, pin).thenApply(answer -> answer == Answer.RIGHT);
+        return check(personId, pin).thenApply(compared -> compared.answer() == Answer.RIGHT);
     }
 
-    CompletableFuture<Answer> check(long personId, String pin) {
-        return whenFree(() -> checkNow(personId, pin));
+    CompletableFuture<Compared> check(long personId, String pin) {
+        return isSixDigits(pin)
+                ? whenFree(() -> checkNow(personId, pin))
+                : CompletableFuture.completedFuture(Compared.refused(Answer.NOT_SIX_DIGITS));
     }
 
     /** {@return a PIN as it is kept} */
@@ -83,20 +117,22 @@ public final class Pins implements AutoCloseable {
         }
     }
 
-    private Answer checkNow(long personId, String pin) {
+    private Compared checkNow(long personId, String pin) {
         Optional<StoredPin> stored =
                 database.write(handle -> store.takeTry(handle, personId)).join();
         boolean same = hasher.matches(pin, stored.map(StoredPin::hash).orElse(hashOfNobody));
         if (!same || stored.isEmpty()) {
             SECURITY.warn("{} person={}", stored.isEmpty() ? "authn_login_lock" : "authn_login_fail", personId);
-            return Answer.WRONG;
+            return Compared.refused(Answer.WRONG);
         }
         database.write(handle -> {
                     store.giveTriesBack(handle, personId, stored.get());
                     return personId;
                 })
                 .join();
-        return stored.get().mustChange() ? Answer.MUST_CHANGE : Answer.RIGHT;
+        return new Compared(
+                stored.get().mustChange() ? Answer.MUST_CHANGE : Answer.RIGHT,
+                stored.get().hash());
     }
 
     @Override

@@ -21,11 +21,15 @@ import org.jspecify.annotations.Nullable;
  * @param languages the languages that can be chosen
  * @param stored what was stored just now: {@code settings}, {@code pin} or empty
  * @param fault word of what is wrong with a chosen PIN, empty when nothing is
- * @param refused whether the present PIN was not right
+ * @param refused key of the sentence on the present PIN, null when there is nothing to say
  */
 public record SettingsPage(
-        View view, Visitor visitor, Set<Language> languages, String stored, String fault, boolean refused)
-        implements Page {
+        View view,
+        Visitor visitor,
+        Set<Language> languages,
+        String stored,
+        String fault,
+        @Nullable String refused) implements Page {
 
     /** The graduations of the tapes in use. */
     static final List<Graduation> GRADUATIONS =
@@ -68,6 +72,6 @@ public record SettingsPage(
 
     /** {@return the sentence on the present PIN, null when there is nothing to say} */
     public @Nullable String refusedText() {
-        return refused ? view.text("people.pin.refused") : null;
+        return refused == null ? null : view.text(refused);
     }
 }

@@ -15,6 +15,7 @@ import io.javalin.http.HttpStatus;
 import io.javalin.router.JavalinDefaultRoutingApi;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** How a person wants lengths and language, and the own PIN. */
 public final class SettingsRoutes {
@@ -56,7 +57,7 @@ public final class SettingsRoutes {
 
     private void show(Context ctx) {
         String stored = ctx.queryParam("stored");
-        html.show(ctx, page(ctx, "settings".equals(stored) || "pin".equals(stored) ? stored : "", "", false));
+        html.show(ctx, page(ctx, "settings".equals(stored) || "pin".equals(stored) ? stored : "", "", null));
     }
 
     private void change(Context ctx) {
@@ -78,21 +79,25 @@ public final class SettingsRoutes {
         String chosen = form.text("new-pin");
         Optional<PinFault> fault = PinRules.findFault(form.text("pin"), chosen, form.text("again-pin"));
         if (fault.isPresent()) {
-            html.show(ctx, UNPROCESSABLE, page(ctx, "", fault.get().word(), false));
+            html.show(ctx, UNPROCESSABLE, page(ctx, "", fault.get().word(), null));
             return;
         }
         long personId = views.visitor(ctx).personId();
-        ctx.future(() -> signIn.changePin(personId, form.text("pin"), chosen).thenAccept(attempt -> {
-            if (attempt.answer() == Pins.Answer.RIGHT) {
-                cookies.startSession(ctx, attempt.token());
-                ctx.redirect("/settings?stored=pin", HttpStatus.SEE_OTHER);
-            } else {
-                html.show(ctx, UNPROCESSABLE, page(ctx, "", "", true));
-            }
-        }));
+        ctx.future(() -> signIn.changePin(personId, form.text("pin"), chosen, "")
+                .thenAccept(attempt -> {
+                    if (attempt.answer() == Pins.Answer.RIGHT) {
+                        cookies.startSession(ctx, attempt.token());
+                        ctx.redirect("/settings?stored=pin", HttpStatus.SEE_OTHER);
+                    } else {
+                        html.show(
+                                ctx,
+                                UNPROCESSABLE,
+                                page(ctx, "", "", attempt.answer().refusal()));
+                    }
+                }));
     }
 
-    private SettingsPage page(Context ctx, String stored, String fault, boolean refused) {
+    private SettingsPage page(Context ctx, String stored, String fault, @Nullable String refused) {
         Visitor visitor = views.visitor(ctx);
         return new SettingsPage(views.of(ctx), visitor, languages, stored, fault, refused);
     }

@@ -1,9 +1,12 @@
 package beltmark.people;
 
 import beltmark.db.Database;
+import beltmark.people.PinStore.StoredPin;
+import beltmark.people.Pins.Compared;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import org.jdbi.v3.core.Handle;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -49,34 +52,49 @@ public final class SignIn {
         return database.read(handle -> people.findPerson(handle, personId)).filter(person -> person.crewId() == crewId);
     }
 
-    /** Signs in with a PIN; one that somebody else gave out signs nobody in. */
-    CompletableFuture<Attempt> signIn(long personId, String pin) {
+    /**
+     * Signs in with a PIN; one that somebody else gave out signs nobody in.
+     *
+     * @param personId who
+     * @param pin what was typed
+     * @param former the token that the browser holds of whoever used it before, whose session ends; empty for none
+     */
+    CompletableFuture<Attempt> signIn(long personId, String pin, String former) {
         return pins.check(personId, pin)
-                .thenCompose(answer -> answer == Pins.Answer.RIGHT
-                        ? database.write(handle -> sessions.start(handle, personId))
-                                .thenApply(token -> started(personId, token))
-                        : CompletableFuture.completedFuture(new Attempt(answer, "")));
+                .thenCompose(compared -> compared.answer() == Pins.Answer.RIGHT
+                        ? database.write(handle -> startSession(handle, personId, compared, former))
+                        : CompletableFuture.completedFuture(new Attempt(compared.answer(), "")));
     }
 
     /** Replaces a PIN that is known by one that may be chosen, ends all sessions of the person and starts one. */
-    CompletableFuture<Attempt> changePin(long personId, String pin, String chosen) {
+    CompletableFuture<Attempt> changePin(long personId, String pin, String chosen, String former) {
         return pins.check(personId, pin)
-                .thenCompose(answer -> answer == Pins.Answer.WRONG
-                        ? CompletableFuture.completedFuture(new Attempt(answer, ""))
-                        : storePin(personId, chosen));
+                .thenCompose(compared -> compared.answer().refusal() == null
+                        ? storePin(personId, compared, chosen, former)
+                        : CompletableFuture.completedFuture(new Attempt(compared.answer(), "")));
     }
 
-    private CompletableFuture<Attempt> storePin(long personId, String chosen) {
+    private CompletableFuture<Attempt> storePin(long personId, Compared compared, String chosen, String former) {
         return pins.hash(chosen, false)
-                .thenCompose(pin -> database.write(handle -> {
-                    pinStore.set(handle, personId, pin);
-                    sessions.endOfPerson(handle, personId);
-                    return sessions.start(handle, personId);
-                }))
-                .thenApply(token -> started(personId, token));
+                .thenCompose(pin -> database.write(handle -> storePin(handle, personId, compared, pin, former)));
     }
 
-    private static Attempt started(long personId, String token) {
+    Attempt storePin(Handle handle, long personId, Compared compared, StoredPin chosen, String former) {
+        if (!pinStore.isKept(handle, personId, compared.hash())) {
+            return new Attempt(Pins.Answer.WRONG, "");
+        }
+        pinStore.set(handle, personId, chosen);
+        sessions.endOfPerson(handle, personId);
+        return startSession(handle, personId, new Compared(Pins.Answer.RIGHT, chosen.hash()), former);
+    }
+
+    /** A reset ends all sessions; one that came after the PIN was compared leaves none to be started. */
+    Attempt startSession(Handle handle, long personId, Compared compared, String former) {
+        if (!pinStore.isKept(handle, personId, compared.hash())) {
+            return new Attempt(Pins.Answer.WRONG, "");
+        }
+        sessions.end(handle, former);
+        String token = sessions.start(handle, personId);
         SECURITY.info("authn_login_success person={}", personId);
         return new Attempt(Pins.Answer.RIGHT, token);
     }

@@ -56,20 +56,29 @@ public final class SignInRoutes {
     }
 
     private void showPin(Context ctx) {
-        html.show(ctx, new PinPage(views.of(ctx), person(ctx), NextPath.of(ctx.queryParam("next")), false));
+        html.show(ctx, new PinPage(views.of(ctx), person(ctx), NextPath.of(ctx.queryParam("next")), null));
     }
 
     private void tryPin(Context ctx) {
         Person person = person(ctx);
         Form form = Form.of(ctx);
         NextPath next = NextPath.of(form.text("next"));
-        ctx.future(() -> signIn.signIn(person.id(), form.text("pin")).thenAccept(attempt -> {
-            switch (attempt.answer()) {
-                case RIGHT -> letIn(ctx, attempt, next);
-                case MUST_CHANGE -> html.show(ctx, new ChoosePinPage(views.of(ctx), person, next, "", false));
-                case WRONG -> html.show(ctx, UNPROCESSABLE, new PinPage(views.of(ctx), person, next, true));
-            }
-        }));
+        ctx.future(() -> signIn.signIn(person.id(), form.text("pin"), former(ctx))
+                .thenAccept(attempt -> {
+                    switch (attempt.answer()) {
+                        case RIGHT -> letIn(ctx, attempt, next);
+                        case MUST_CHANGE -> html.show(ctx, new ChoosePinPage(views.of(ctx), person, next, "", null));
+                        case WRONG, NOT_SIX_DIGITS ->
+                            html.show(
+                                    ctx,
+                                    UNPROCESSABLE,
+                                    new PinPage(
+                                            views.of(ctx),
+                                            person,
+                                            next,
+                                            attempt.answer().refusal()));
+                    }
+                }));
     }
 
     private void choosePin(Context ctx) {
@@ -81,14 +90,15 @@ public final class SignInRoutes {
         Optional<PinFault> fault = PinRules.findFault(pin, chosen, form.text("again-pin"));
         if (fault.isPresent()) {
             String word = fault.get().word();
-            html.show(ctx, UNPROCESSABLE, new ChoosePinPage(views.of(ctx), person, next, word, false));
+            html.show(ctx, UNPROCESSABLE, new ChoosePinPage(views.of(ctx), person, next, word, null));
             return;
         }
-        ctx.future(() -> signIn.changePin(person.id(), pin, chosen).thenAccept(attempt -> {
+        ctx.future(() -> signIn.changePin(person.id(), pin, chosen, former(ctx)).thenAccept(attempt -> {
             if (attempt.answer() == Pins.Answer.RIGHT) {
                 letIn(ctx, attempt, next);
             } else {
-                html.show(ctx, UNPROCESSABLE, new ChoosePinPage(views.of(ctx), person, next, "", true));
+                String refusal = attempt.answer().refusal();
+                html.show(ctx, UNPROCESSABLE, new ChoosePinPage(views.of(ctx), person, next, "", refusal));
             }
         }));
     }
@@ -99,10 +109,14 @@ public final class SignInRoutes {
     }
 
     private void signOut(Context ctx) {
-        String token = cookies.session(ctx);
+        String token = former(ctx);
         cookies.endSession(ctx);
-        ctx.future(() -> signIn.signOut(token == null ? "" : token)
-                .thenAccept(ended -> ctx.redirect("/sign-in", HttpStatus.SEE_OTHER)));
+        ctx.future(() -> signIn.signOut(token).thenAccept(ended -> ctx.redirect("/sign-in", HttpStatus.SEE_OTHER)));
+    }
+
+    private String former(Context ctx) {
+        String token = cookies.session(ctx);
+        return token == null ? "" : token;
     }
 
     private Person person(Context ctx) {

@@ -8,6 +8,8 @@ public enum Refusal {
     OUT_OF_TOLERANCE("out-of-tolerance"),
     /** The day lies ahead, or too far back. */
     DAY("day"),
+    /** What was typed is no PIN; no try was taken. */
+    PIN_NOT_SIX_DIGITS("pin-not-six-digits"),
     /** The PIN is not right, or locked. */
     WRONG_PIN("wrong-pin"),
     /** This form was signed before, with other figures. */

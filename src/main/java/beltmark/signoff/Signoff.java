@@ -120,7 +120,7 @@ public final class Signoff {
     /** Signs a demonstration; the record is on the disk when the result is there. */
     public CompletableFuture<Signing> sign(Visitor assessor, long person, Demonstration shown, Signature signature) {
         Fitter fitter = getFitter(assessor, person);
-        Refusal refusal = refusal(assessor, fitter, shown);
+        Refusal refusal = refusal(assessor, fitter, shown, signature);
         if (refusal != null) {
             return CompletableFuture.completedFuture(Signing.refused(refusal));
         }
@@ -130,14 +130,17 @@ public final class Signoff {
                         : CompletableFuture.completedFuture(Signing.refused(Refusal.WRONG_PIN)));
     }
 
-    private @Nullable Refusal refusal(Visitor assessor, Fitter fitter, Demonstration shown) {
+    private @Nullable Refusal refusal(Visitor assessor, Fitter fitter, Demonstration shown, Signature signature) {
         if (fitter.id() == assessor.personId()) {
             return Refusal.SELF;
         }
         if (!daysUpTo(today()).contains(shown.on())) {
             return Refusal.DAY;
         }
-        return shown.check().isWithin() ? null : Refusal.OUT_OF_TOLERANCE;
+        if (!shown.check().isWithin()) {
+            return Refusal.OUT_OF_TOLERANCE;
+        }
+        return Pins.isSixDigits(signature.pin()) ? null : Refusal.PIN_NOT_SIX_DIGITS;
     }
 
     private Signing record(Handle handle, Visitor assessor, long person, Demonstration shown, Signature signature) {

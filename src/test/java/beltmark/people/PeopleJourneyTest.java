@@ -146,6 +146,10 @@ class PeopleJourneyTest {
         Browser browser = site.signIn(SampleSite.NEW_HIRE);
         Reply wrong = browser.get("/settings").send("new-pin", "830617", "again-pin", "830617", "pin", "000000");
         assertEquals(422, wrong.status());
+        assertTrue(browser.get("/settings")
+                .send("new-pin", "830617", "again-pin", "830617", "pin", "")
+                .text()
+                .contains("Enter your six-digit PIN."));
         Reply changed =
                 browser.get("/settings").send("new-pin", "830617", "again-pin", "830617", "pin", SampleSite.pin());
         assertTrue(changed.text().contains("PIN changed"), changed.text());

@@ -9,6 +9,7 @@ import beltmark.db.Database;
 import beltmark.web.TooBusy;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
@@ -100,8 +101,40 @@ class PinsTest {
 
     @Test
     void answersForNobodyAsForAWrongPin() {
-        assertEquals(Pins.Answer.WRONG, pins.check(999, PIN).join());
-        assertEquals(Pins.Answer.WRONG, pins.check(person, "000000").join());
+        assertEquals(Pins.Answer.WRONG, pins.check(999, PIN).join().answer());
+        assertEquals(Pins.Answer.WRONG, pins.check(person, "000000").join().answer());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"", "40718", "4071822", "40718x"})
+    void takesNoTryForWhatIsNotSixDigits(String typed) {
+        assertEquals(
+                Pins.Answer.NOT_SIX_DIGITS, pins.check(person, typed).join().answer());
+        assertEquals(0, tries());
+    }
+
+    @Test
+    void aResetAfterThePinWasComparedLeavesNoSessionAndNoOtherPin() {
+        PersonSessions sessions = new PersonSessions(database, Clock.systemUTC());
+        SignIn signIn = new SignIn(database, pins, sessions);
+        Pins.Compared compared = pins.check(person, PIN).join();
+        PinStore.StoredPin reset = pins.hash("830617", true).join();
+        PinStore.StoredPin chosen = pins.hash("950264", false).join();
+        List<Pins.Answer> answers = database.write(handle -> {
+                    new PinStore().set(handle, person, reset);
+                    return List.of(
+                            signIn.startSession(handle, person, compared, "").answer(),
+                            signIn.storePin(handle, person, compared, chosen, "")
+                                    .answer());
+                })
+                .join();
+        assertEquals(List.of(Pins.Answer.WRONG, Pins.Answer.WRONG), answers);
+        assertEquals(
+                Pins.Answer.MUST_CHANGE, pins.check(person, "830617").join().answer());
+        long sessionsLeft = database.read(handle -> handle.createQuery("SELECT count(*) FROM people_session")
+                .mapTo(Long.class)
+                .one());
+        assertEquals(0, sessionsLeft);
     }
 
     @Test

@@ -97,6 +97,24 @@ class SignInJourneyTest {
     }
 
     @Test
+    void endsTheSessionOfWhoeverUsedTheBrowserBefore() {
+        Browser tablet = site.signIn(SampleSite.NEW_HIRE);
+        Browser thief = site.browser();
+        thief.cookies().put("s", tablet.cookies().getOrDefault("s", ""));
+        assertEquals(
+                "/today",
+                site.signIn(tablet, SampleSite.SUPERVISOR, SampleSite.pin()).path());
+        assertTrue(thief.get("/today").path().startsWith("/sign-in"));
+    }
+
+    @Test
+    void asksForSixDigitsWithoutTakingATry() {
+        Reply blank = site.signIn(site.browser(), SampleSite.NEW_HIRE, "");
+        assertEquals(422, blank.status());
+        assertTrue(blank.text().contains("Enter your six-digit PIN."), blank.text());
+    }
+
+    @Test
     void endsAnIdleSession() {
         Browser browser = site.signIn(SampleSite.NEW_HIRE);
         site.clock().move(Duration.ofMinutes(14));

@@ -93,14 +93,14 @@ class SignoffJourneyTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"000000", "", "letters"})
-    void aWrongPinStoresNothingAndKeepsEverything(String pin) {
+    @CsvSource({"000000, The PIN is not right", "'', Enter your six-digit PIN", "letters, Enter your six-digit PIN"})
+    void aWrongPinStoresNothingAndKeepsEverything(String pin, String sentence) {
         Reply check = form(SampleSite.NEW_HIRE).send(SampleDemonstration.within());
         long before = records();
         Reply refused = check.send("pin", pin);
         assertEquals(422, refused.status());
         assertEquals(before, records());
-        assertTrue(refused.text().contains("The PIN is not right"));
+        assertTrue(refused.text().contains(sentence));
         assertEquals(
                 "28 11/16 in",
                 refused.page().select("[type=hidden][name=mount-mark-right]").attr("value"));
