@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.sql.SQLException;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -24,6 +25,7 @@ public final class Database implements AutoCloseable {
     private final Writer writer;
     private final HikariDataSource pool;
     private final Jdbi readers;
+    private final AtomicBoolean closed = new AtomicBoolean();
 
     private Database(DataFolder folder, Writer writer) {
         this.folder = folder;
@@ -101,6 +103,9 @@ public final class Database implements AutoCloseable {
     /** Stores what waits, then closes every connection; the log is merged into the one file. */
     @Override
     public void close() {
+        if (closed.getAndSet(true)) {
+            return;
+        }
         try (folder;
                 writer) {
             writer.finish();

@@ -23,7 +23,11 @@ final class Migrations {
 
     /** Migrates an empty database as far as another one was. */
     static void runUpTo(String version, DataSource source) {
-        new Flyway(configured(source).target(version)).migrate();
+        try {
+            new Flyway(configured(source).target(version)).migrate();
+        } catch (FlywayException e) {
+            throw new CannotOpen("The data is of version " + version + ", which this Beltmark does not know.", e);
+        }
     }
 
     private static FluentConfiguration configured(DataSource source) {

@@ -51,7 +51,9 @@ public final class DemoDemonstrations {
         Demonstration demonstration = demonstration(rig, shown.conveyor(), on);
         Meaning meaning = Meaning.of(words, supervisor.name(), fitter.name(), on);
         Signoff.Signature signature = new Signoff.Signature(pin, meaning, OperationId.fresh());
-        signoff.sign(supervisor, fitter.personId(), demonstration, signature).join();
+        signoff.sign(supervisor, fitter.personId(), demonstration, signature)
+                .join()
+                .requireStored();
     }
 
     private Demonstration demonstration(Rig rig, String conveyor, LocalDate on) {

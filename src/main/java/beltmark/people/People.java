@@ -12,6 +12,7 @@ import beltmark.web.Role;
 import beltmark.web.Visitor;
 import java.time.Clock;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import org.jdbi.v3.core.Handle;
 import org.slf4j.Logger;
@@ -80,11 +81,14 @@ public final class People {
                 visitor.has(Role.ADMIN) ? store.listPeople(handle) : store.listCrew(handle, visitor.crewId()));
     }
 
-    /** {@return whether a person may reset another's PIN: nobody their own, and no supervisor an admin's} */
+    /**
+     * {@return whether a person may reset another's PIN: nobody their own, and a supervisor only a new hire's, or the supervisor
+     * could sign as somebody who signs off}
+     */
     static boolean mayReset(Visitor visitor, Person person) {
         boolean leads = visitor.has(Role.SUPERVISOR)
                 && person.crewId() == visitor.crewId()
-                && !person.roles().contains(Role.ADMIN);
+                && person.roles().equals(Set.of(Role.NEW_HIRE));
         return person.id() != visitor.personId() && (visitor.has(Role.ADMIN) || leads);
     }
 

@@ -93,6 +93,9 @@ final class BlankViews {
     }
 
     private String sentence(Grade grade) {
+        if (grade.verdict() == Verdict.WRONG && working.isClosed()) {
+            return ""; // nothing is left to go through once more
+        }
         return grade.verdict() == Verdict.SLIP
                 ? words.say("problem.slip." + working.part().id() + "." + grade.slip())
                 : words.say("practice." + grade.verdict().id());

@@ -7,6 +7,7 @@ import beltmark.practice.Practice.Answered;
 import beltmark.practice.Practice.Outcome;
 import beltmark.web.Form;
 import beltmark.web.Html;
+import beltmark.web.NotFound;
 import beltmark.web.Role;
 import beltmark.web.Views;
 import io.javalin.http.BadRequestResponse;
@@ -69,7 +70,7 @@ public final class PracticeRoutes {
     private void answer(Context ctx) {
         Problem problem = problem(ctx);
         Form form = Form.of(ctx);
-        String part = ctx.pathParam("part");
+        String part = part(ctx, problem);
         Map<String, String> typed = typed(problem, part, form);
         ctx.future(() -> practice.answer(views.visitor(ctx), problem, part, typed, form.operation())
                 .thenAccept(answered -> reply(ctx, answered, typed)));
@@ -82,7 +83,7 @@ public final class PracticeRoutes {
                 .filter(known -> known.id().equals(form.text("how")))
                 .findFirst()
                 .orElseThrow(() -> new BadRequestResponse("no way of leaving a part"));
-        ctx.future(() -> practice.leave(views.visitor(ctx), problem, ctx.pathParam("part"), how, form.operation())
+        ctx.future(() -> practice.leave(views.visitor(ctx), problem, part(ctx, problem), how, form.operation())
                 .thenAccept(answered -> reply(ctx, answered, Map.of())));
     }
 
@@ -100,6 +101,14 @@ public final class PracticeRoutes {
 
     private Problem problem(Context ctx) {
         return practice.getProblem(ctx.pathParam("family"), ctx.pathParam("code"));
+    }
+
+    private static String part(Context ctx, Problem problem) {
+        String id = ctx.pathParam("part");
+        if (problem.parts().stream().noneMatch(part -> part.id().equals(id))) {
+            throw new NotFound("no part of that id in " + problem.family());
+        }
+        return id;
     }
 
     private static Map<String, String> typed(Problem problem, String part, Form form) {

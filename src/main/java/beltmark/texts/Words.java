@@ -110,9 +110,12 @@ public final class Words {
         if (fault != null) {
             return say("reading.fault." + fault.name().toLowerCase(Locale.ROOT).replace('_', '-'));
         }
-        Graduation other = graduation.unit() == LengthUnit.INCH ? Graduation.MILLIMETRE : Graduation.SIXTEENTH_INCH;
+        LengthUnit own = graduation.unit();
+        LengthUnit other = own == LengthUnit.INCH ? LengthUnit.MILLIMETRE : LengthUnit.INCH;
         Length length = reading.getLength();
-        return say("reading.read-as", Map.of("length", length, "other", LengthPrinter.print(length, other)));
+        return say(
+                "reading.read-as",
+                Map.of("length", LengthPrinter.exact(length, own), "other", LengthPrinter.exact(length, other)));
     }
 
     /** {@return in one sentence why a typed length is none that the measure can have; empty when it is one} */

@@ -1,11 +1,11 @@
 package beltmark.web;
 
 import beltmark.db.NotStored;
+import beltmark.recordbook.OperationTaken;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.router.JavalinDefaultRoutingApi;
 import java.util.Map;
-import java.util.concurrent.CompletionException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -20,6 +20,7 @@ final class ErrorPages {
             403, "not-allowed",
             404, "not-found",
             405, "wrong-method",
+            409, "form-used",
             413, "too-large",
             429, "too-many",
             503, "busy");
@@ -35,23 +36,10 @@ final class ErrorPages {
     void register(JavalinDefaultRoutingApi routes) {
         routes.exception(NotFound.class, (e, ctx) -> show(ctx, 404, ""));
         routes.exception(TooBusy.class, (e, ctx) -> show(ctx.header("Retry-After", "2"), 429, ""));
+        routes.exception(OperationTaken.class, (e, ctx) -> show(ctx, 409, ""));
         routes.exception(NotStored.class, this::showNotStored);
         routes.exception(HttpResponseException.class, (e, ctx) -> show(ctx, e.getStatus(), ""));
-        routes.exception(CompletionException.class, (e, ctx) -> showCause(e, ctx));
         routes.exception(Exception.class, this::showOwnFault);
-    }
-
-    private void showCause(CompletionException e, Context ctx) {
-        Throwable cause = e.getCause();
-        if (cause instanceof NotFound) {
-            show(ctx, 404, "");
-        } else if (cause instanceof NotStored fault) {
-            showNotStored(fault, ctx);
-        } else if (cause instanceof HttpResponseException refused) {
-            show(ctx, refused.getStatus(), "");
-        } else {
-            showOwnFault(cause instanceof Exception fault ? fault : e, ctx);
-        }
     }
 
     private void showNotStored(NotStored fault, Context ctx) {

@@ -121,13 +121,13 @@ class PeopleJourneyTest {
     void settingsChangeHowLengthsAreRead() {
         Browser browser = site.signIn(SampleSite.NEW_HIRE);
         assertEquals(
-                "Read as 4 3/4 in (120.6 mm).",
+                "Read as 4 3/4 in (120.65 mm).",
                 browser.get("/reading?typed=4.75").body());
         Reply kept = browser.get("/settings").send("graduation", "millimetre");
         assertTrue(kept.text().contains("Settings kept."));
         assertTrue(kept.page().select("[value=millimetre]").hasAttr("checked"));
         assertEquals(
-                "Read as 120.6 mm (4 3/4 in).",
+                "Read as 120.65 mm (4 3/4 in).",
                 browser.get("/reading?typed=120.65").body());
     }
 

@@ -154,7 +154,7 @@ class PracticeJourneyTest {
     void howALengthWasReadIsShown() {
         Reply page = open(site.signIn(SampleSite.NEW_HIRE), problem("spring-length", "B2"))
                 .send("both", "5-1/4");
-        assertTrue(page.text().contains("Read as 5 1/4 in (133.4 mm)"), page::text);
+        assertTrue(page.text().contains("Read as 5 1/4 in (133.35 mm)"), page::text);
     }
 
     @Test

@@ -54,7 +54,7 @@ class TextsTest {
                 "Measure up 4 3/4 in from the belt mark.",
                 words(Graduation.SIXTEENTH_INCH).say("demo.mark.up", values));
         assertEquals(
-                "Measure up 120.6 mm from the belt mark.",
+                "Measure up 120.65 mm from the belt mark.",
                 words(Graduation.MILLIMETRE).say("demo.mark.up", values));
     }
 
@@ -142,7 +142,7 @@ class TextsTest {
         assertTrue(shipped.languages().contains(Language.EN));
         assertEquals(Set.copyOf(shipped.keys()).size(), shipped.keys().size());
         Words words = shipped.words(Language.EN, Graduation.SIXTEENTH_INCH);
-        assertEquals("Read as 4 3/4 in (120.6 mm).", words.reading(LengthReader.read("4-3/4", LengthUnit.INCH)));
+        assertEquals("Read as 4 3/4 in (120.65 mm).", words.reading(LengthReader.read("4-3/4", LengthUnit.INCH)));
         assertTrue(words.reading(LengthReader.read("4 17/16", LengthUnit.INCH)).contains("5 1/16"));
     }
 

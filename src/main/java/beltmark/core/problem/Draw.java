@@ -12,15 +12,22 @@ import java.util.random.RandomGenerator;
  */
 public final class Draw {
 
+    /** An odd number with its bits well spread, so that no two families' seeds lie side by side. */
+    private static final long FAMILIES_APART = 0x9E3779B97F4A7C15L;
+
     private final RandomGenerator random;
 
     private Draw(RandomGenerator random) {
         this.random = random;
     }
 
-    /** {@return the draw of a practice code} */
-    public static Draw of(ProblemCode code) {
-        return new Draw(new SplittableRandom(code.seed()));
+    /**
+     * {@return the draw of a practice code in a family; the same code draws something else in another family, so that a
+     * drill does not give the bench away}
+     */
+    public static Draw of(String family, ProblemCode code) {
+        // the hash of a text is laid down by the language, so it is the same everywhere
+        return new Draw(new SplittableRandom(code.number() + FAMILIES_APART * family.hashCode()));
     }
 
     /** {@return a whole number from 0 up to, not including, the bound} */

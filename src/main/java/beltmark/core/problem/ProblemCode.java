@@ -8,12 +8,12 @@ import java.util.random.RandomGenerator;
  * The short code that, with the family, names one practice problem and can be passed on by word of mouth. Letters and
  * digits only; case, spaces and hyphens do not matter, and O, I and L are read as 0, 1 and 1, as in Crockford's base 32.
  *
- * @param text the code as it is kept: 1 to 12 of the characters 0-9 and A-Z without I, L and O
+ * @param text the code as it is kept: 1 to 11 of the characters 0-9 and A-Z without I, L and O
  */
 public record ProblemCode(String text) {
 
     /** The longest code that is read. */
-    public static final int LONGEST = 12;
+    public static final int LONGEST = 11;
 
     private static final String FRESH_CHARACTERS = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
     private static final int FRESH_LENGTH = 6;
@@ -46,8 +46,8 @@ public record ProblemCode(String text) {
         return new ProblemCode(text.toString());
     }
 
-    /** {@return the seed of the problem's draw; different for different codes} */
-    long seed() {
-        return Long.parseLong(text, RADIX);
+    /** {@return the code as a number; different for different codes, also where one has more zeros in front} */
+    long number() {
+        return Long.parseLong("1" + text, RADIX);
     }
 }

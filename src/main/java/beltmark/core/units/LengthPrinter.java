@@ -25,9 +25,32 @@ public final class LengthPrinter {
         return graduation.unit() == LengthUnit.MILLIMETRE ? decimal(length) : fraction(length, graduation);
     }
 
+    /**
+     * Prints a length without rounding it to a tape: as a fraction where it lies on sixty-fourths of an inch, else as a
+     * decimal number of at most four places in inches or three in millimetres.
+     *
+     * @param length any length
+     * @param unit the unit to tell it in
+     * @return for example {@code 4 3/4 in}, {@code 4.7 in}, {@code 120.65 mm}
+     */
+    public static String exact(Length length, LengthUnit unit) {
+        Graduation finest = Graduation.SIXTY_FOURTH_INCH;
+        if (unit == LengthUnit.INCH && length.roundedTo(finest).equals(length)) {
+            return print(length, finest);
+        }
+        int places = unit == LengthUnit.INCH ? 4 : 3;
+        BigDecimal amount = BigDecimal.valueOf(length.nanometres())
+                .divide(BigDecimal.valueOf(unit.nanometres()), places, RoundingMode.HALF_EVEN);
+        return plain(amount) + " " + unit.symbol();
+    }
+
     private static String decimal(Length length) {
         BigDecimal tenths = BigDecimal.valueOf(length.nanometres(), 6).setScale(1, RoundingMode.HALF_EVEN);
-        return tenths.signum() == 0 ? "0" : tenths.stripTrailingZeros().toPlainString();
+        return plain(tenths);
+    }
+
+    private static String plain(BigDecimal amount) {
+        return amount.signum() == 0 ? "0" : amount.stripTrailingZeros().toPlainString();
     }
 
     private static String fraction(Length length, Graduation graduation) {

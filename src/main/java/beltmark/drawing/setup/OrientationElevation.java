@@ -25,6 +25,8 @@ final class OrientationElevation {
     private static final double COLUMN = 55;
     private static final double SIGN = 4;
     private static final double HATCH_APART = 3;
+    /** How far the name of an obstacle runs on over the post, to keep clear of a figure in the lane on its left. */
+    private static final double PAST_OBSTACLE = 1.6;
 
     private final Situation situation;
     private final boolean worked;
@@ -149,7 +151,7 @@ final class OrientationElevation {
                 sheet.shapes.add(Hatch.falling(box, HATCH_APART));
                 double middle = box.corner().y() + box.height() / 2;
                 sheet.shapes.add(Label.upTo(
-                        box.right() - 0.6,
+                        box.right() + PAST_OBSTACLE,
                         middle + Elevation.TEXT * Elevation.TO_BASELINE,
                         words.say("drawing.obstacle"),
                         Style.TEXT));

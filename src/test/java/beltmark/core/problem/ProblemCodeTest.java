@@ -1,6 +1,7 @@
 package beltmark.core.problem;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Optional;
@@ -18,7 +19,7 @@ class ProblemCodeTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "   ", "7K3?", "é", "1234567890123", "../etc", "<b>"})
+    @ValueSource(strings = {"", "   ", "7K3?", "é", "123456789012", "../etc", "<b>"})
     void refusesWhatIsNoCode(String typed) {
         assertTrue(ProblemCode.parse(typed).isEmpty());
     }
@@ -31,8 +32,19 @@ class ProblemCodeTest {
     }
 
     @Test
+    void zerosInFrontAndAnotherFamilyMakeAnotherDraw() {
+        ProblemCode code = new ProblemCode("7K3M1Q");
+        assertNotEquals(first("bench", code), first("bench", new ProblemCode("07K3M1Q")));
+        assertNotEquals(first("bench", code), first("mount-marks", code));
+    }
+
+    private static int first(String family, ProblemCode code) {
+        return Draw.of(family, code).below(1_000_000);
+    }
+
+    @Test
     void drawsTheSameNumbersOnEveryMachineAndEveryJdk() {
-        Draw draw = Draw.of(new ProblemCode("7K3M1Q"));
-        assertEquals("765 564 665", draw.below(1000) + " " + draw.below(1000) + " " + draw.below(1000));
+        Draw draw = Draw.of("bench", new ProblemCode("7K3M1Q"));
+        assertEquals("431 916 814", draw.below(1000) + " " + draw.below(1000) + " " + draw.below(1000));
     }
 }

@@ -43,6 +43,19 @@ class LengthTest {
 
     @ParameterizedTest
     @CsvSource({
+        "120650000, INCH, 4 3/4 in",
+        "120650000, MILLIMETRE, 120.65 mm",
+        "119380000, INCH, 4.7 in",
+        "102393750, INCH, 4 1/32 in",
+        "846100000, INCH, 33.311 in",
+        "0, MILLIMETRE, 0 mm"
+    })
+    void printsExactlyWhatWasTyped(long nanometres, LengthUnit unit, String expected) {
+        assertEquals(expected, LengthPrinter.exact(Length.ofNanometres(nanometres), unit));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
         "76, SIXTEENTH_INCH, 4 3/4 in",
         "1, SIXTEENTH_INCH, 1/16 in",
         "0, SIXTEENTH_INCH, 0 in",

@@ -44,7 +44,7 @@ public record SetupFamily(
      */
     @Override
     public Problem problem(ProblemCode code) {
-        Draw draw = Draw.of(code);
+        Draw draw = Draw.of(id, code);
         SituationDraw situations = new SituationDraw(draw, ranges, cards, draw.oneOf(Place.ALL, places.inOrder()));
         for (int i = 0; i < MOST_DRAWS; i++) {
             Problem problem =
