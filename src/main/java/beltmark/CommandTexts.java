@@ -7,8 +7,8 @@ import beltmark.texts.Words;
 import java.time.ZoneOffset;
 import java.util.Collections;
 import java.util.Enumeration;
+import java.util.Map;
 import java.util.ResourceBundle;
-import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -19,24 +19,32 @@ final class CommandTexts extends ResourceBundle {
     private static final String KEPT = "commands.";
 
     private final Words words;
-    private final Set<String> keys;
+    private final Map<String, String> keptByAsked;
 
     CommandTexts() {
         Texts texts = Texts.load(ZoneOffset.UTC);
         words = texts.words(Language.EN, Graduation.SIXTEENTH_INCH);
-        keys = texts.keys().stream()
+        keptByAsked = texts.keys().stream()
                 .filter(key -> key.startsWith(KEPT))
-                .map(key -> ASKED + key.substring(KEPT.length()))
-                .collect(Collectors.toUnmodifiableSet());
+                .collect(Collectors.toUnmodifiableMap(CommandTexts::asked, key -> key));
+    }
+
+    /** The key as picocli asks for it; the text files know no capitals. */
+    private static String asked(String kept) {
+        return ASKED
+                + kept.substring(KEPT.length())
+                        .replace("exit-code-list-heading", "exitCodeListHeading")
+                        .replace("exit-code-list", "exitCodeList");
     }
 
     @Override
     protected @Nullable Object handleGetObject(String key) {
-        return keys.contains(key) ? words.say(KEPT + key.substring(ASKED.length())) : null;
+        String kept = keptByAsked.get(key);
+        return kept == null ? null : words.say(kept);
     }
 
     @Override
     public Enumeration<String> getKeys() {
-        return Collections.enumeration(keys);
+        return Collections.enumeration(keptByAsked.keySet());
     }
 }

@@ -1,12 +1,12 @@
 package beltmark.cli;
 
+import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.databind.MappingIterator;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import java.io.IOException;
-import java.io.InputStream;
+import java.io.Reader;
 
 /** JSON as the command line reads and prints it. */
 final class CliJson {
@@ -26,8 +26,7 @@ final class CliJson {
         }
     }
 
-    /** {@return the values that follow each other in a stream} */
-    static <T> MappingIterator<T> readAll(InputStream in, Class<T> type) throws IOException {
-        return MAPPER.readerFor(type).readValues(in);
+    static JsonParser parser(Reader text) throws IOException {
+        return MAPPER.createParser(text);
     }
 }

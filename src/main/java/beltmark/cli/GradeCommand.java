@@ -1,13 +1,14 @@
 package beltmark.cli;
 
 import beltmark.content.Content;
+import beltmark.core.problem.Problem;
 import beltmark.core.units.Graduation;
 import beltmark.texts.Language;
 import beltmark.texts.Texts;
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.MappingIterator;
+import beltmark.texts.Words;
 import java.io.IOException;
-import java.io.InputStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZoneOffset;
@@ -18,62 +19,64 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import picocli.CommandLine.TypeConversionException;
 
-/** Grades answers by the same grader as the page. */
-@Command(
-        name = "grade",
-        mixinStandardHelpOptions = true,
-        description = {
-            "Reads answers as JSON and prints the verdicts as JSON, one for each problem read:",
-            "{\"family\":\"mount-marks\",\"code\":\"7K3M1Q\",\"unit\":\"in\",",
-            " \"answers\":{\"mount-mark\":{\"left\":\"28 3/4\",\"right\":\"29\"}}}"
-        })
+/** Grades answers by the same grader as the page; answers that cannot be graded do not keep later ones from it. */
+@Command(name = "grade", mixinStandardHelpOptions = true)
 public final class GradeCommand implements Callable<Integer> {
 
-    @Parameters(arity = "0..1", description = "the file to read; standard input without one")
+    private static final int GRADED = 0;
+    private static final int REFUSED = 2;
+
+    @Parameters(arity = "0..1", paramLabel = "FILE", descriptionKey = "file")
     private @Nullable Path file;
 
     @Spec
     private CommandSpec command = CommandSpec.create();
 
-    /**
-     * Answers to one problem.
-     *
-     * @param family the family's id
-     * @param code the problem's code
-     * @param unit in (default), in32 or mm: the unit of lengths typed without one
-     * @param answers what was typed, by part and blank
-     */
-    record AnswersJson(
-            @Nullable String family,
-            @Nullable String code,
-            @Nullable String unit,
-            @Nullable Map<String, Map<String, String>> answers) {}
+    private final Texts texts = Texts.load(ZoneOffset.UTC);
+    private final Words words = texts.words(Language.EN, Graduation.SIXTEENTH_INCH);
 
     @Override
-    public Integer call() throws IOException {
-        Problems problems = new Problems(Content.read(), command);
-        Texts texts = Texts.load(ZoneOffset.UTC);
-        try (InputStream in = file == null ? System.in : Files.newInputStream(file);
-                MappingIterator<AnswersJson> all = CliJson.readAll(in, AnswersJson.class)) {
-            while (all.hasNextValue()) {
-                command.commandLine().getOut().println(CliJson.write(grade(problems, texts, all.nextValue())));
-            }
-            return 0;
-        } catch (TypeConversionException e) {
-            throw problems.refuse(String.valueOf(e.getMessage()));
-        } catch (JsonProcessingException e) {
-            throw problems.refuse("The answers are not JSON of the form that --help shows: " + e.getOriginalMessage());
+    public Integer call() {
+        Documents documents;
+        try {
+            documents = new Documents(read());
+        } catch (IOException e) {
+            return refuse("grade.unreadable-file", Map.of("file", String.valueOf(file)));
         }
+        return documents.hasNext() ? gradeAll(documents) : refuse("grade.nothing-to-read", Map.of());
     }
 
-    private static GradeJson grade(Problems problems, Texts texts, AnswersJson asked) {
-        if (asked.family == null || asked.code == null || asked.answers == null) {
-            throw problems.refuse("The answers must name \"family\", \"code\" and \"answers\".");
+    private String read() throws IOException {
+        return file == null
+                ? new String(System.in.readAllBytes(), StandardCharsets.UTF_8)
+                : Files.readString(file, StandardCharsets.UTF_8);
+    }
+
+    private int refuse(String key, Map<String, ?> values) {
+        command.commandLine().getErr().println(words.say(key, values));
+        return REFUSED;
+    }
+
+    private int gradeAll(Documents documents) {
+        Problems problems = new Problems(Content.read());
+        PrintWriter out = command.commandLine().getOut();
+        int exit = GRADED;
+        for (long number = 1; documents.hasNext(); number++) {
+            try {
+                out.println(CliJson.write(grade(problems, Answers.read(documents.next()))));
+            } catch (GradeRefused refused) {
+                out.println(CliJson.write(RefusedJson.of(number, refused, words)));
+                exit = REFUSED;
+            }
         }
-        Graduation unit = asked.unit == null ? Graduation.SIXTEENTH_INCH : UnitOption.find(asked.unit);
-        return GradeJson.of(
-                problems.get(asked.family, asked.code), asked.answers, unit.unit(), texts.words(Language.EN, unit));
+        return exit;
+    }
+
+    private GradeJson grade(Problems problems, Answers answers) {
+        Problem problem = problems.get(answers.family(), answers.code());
+        answers.requireKnown(problem);
+        Graduation unit = answers.unit();
+        return GradeJson.of(problem, answers.typed(), unit.unit(), texts.words(Language.EN, unit));
     }
 }

@@ -1,6 +1,9 @@
 package beltmark.cli;
 
 import beltmark.core.units.Graduation;
+import beltmark.texts.Language;
+import beltmark.texts.Texts;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import picocli.CommandLine.ITypeConverter;
@@ -16,13 +19,19 @@ final class UnitOption implements ITypeConverter<Graduation> {
 
     @Override
     public Graduation convert(String typed) {
-        return find(typed);
+        try {
+            return get(typed);
+        } catch (GradeRefused refused) {
+            throw new TypeConversionException(
+                    refused.sentence(Texts.load(ZoneOffset.UTC).words(Language.EN, Graduation.SIXTEENTH_INCH)));
+        }
     }
 
-    static Graduation find(String typed) {
+    /** {@return the graduation of that name; throws {@link GradeRefused} when there is none} */
+    static Graduation get(String typed) {
         Graduation known = KNOWN.get(typed);
         if (known == null) {
-            throw new TypeConversionException("the unit is one of " + String.join(", ", List.of("in", "in32", "mm")));
+            throw GradeRefused.unknown(GradeFault.UNKNOWN_UNIT, typed, List.of("in", "in32", "mm"));
         }
         return known;
     }

@@ -24,25 +24,17 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** Checks every record of a data folder, with or without a server running on it. */
-@Command(
-        name = "verify",
-        mixinStandardHelpOptions = true,
-        description = "Checks whether any stored record was changed.",
-        exitCodeListHeading = "Exit codes:%n",
-        exitCodeList = {"0:unchanged", "1:changed or damaged", "2:cannot tell"})
+@Command(name = "verify", mixinStandardHelpOptions = true)
 public final class VerifyCommand implements Callable<Integer> {
 
     private static final int UNCHANGED = 0;
     private static final int CHANGED = 1;
     private static final int CANNOT_TELL = 2;
 
-    @Option(names = "--data", required = true, paramLabel = "DIR", description = "the data folder of the server")
+    @Option(names = "--data", required = true, paramLabel = "DIR")
     private Path data = Path.of("");
 
-    @Option(
-            names = "--head",
-            paramLabel = "NUMBER:HASH",
-            description = "a head that an earlier run printed; finds records that were removed or rewritten since")
+    @Option(names = "--head", paramLabel = "NUMBER:HASH")
     private @Nullable String earlierHead;
 
     @Spec

@@ -1,6 +1,7 @@
 package beltmark.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import beltmark.Sample;
@@ -11,6 +12,7 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
@@ -18,6 +20,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
 
 class ProblemAndGradeTest {
@@ -89,16 +92,60 @@ class ProblemAndGradeTest {
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
+            quoteCharacter = '`',
             value = {
-                "nonsense | not JSON",
-                "{\"family\": \"bench\"} | must name",
-                "{\"family\": \"bench\", \"code\": \"7K3M1Q\", \"answers\": 5} | not JSON of the form",
-                "{\"family\": \"bench\", \"code\": \"7K3M1Q\", \"unit\": \"ft\", \"answers\": {}} | the unit is one of"
+                "nonsense | NOT_JSON | line 1",
+                "{\"family\": \"bench\", \"family\": \"bench\"} | NOT_JSON | line 1",
+                "{\"family\": \"bench\"} | NOT_ANSWERS | Wanted is",
+                "5 | NOT_ANSWERS | Wanted is",
+                "{\"family\": \"bench\", \"code\": \"7K3M1Q\", \"answers\": 5} | NOT_ANSWERS | Wanted is",
+                "{\"family\": \"bench\", \"code\": \"7K3M1Q\", \"answers\": {\"belt-mark\": 5}} | NOT_ANSWERS | each part",
+                "{\"family\": \"bench\", \"code\": \"7K3M1Q\", \"answers\": {}, \"more\": 1} | NOT_ANSWERS | Wanted is",
+                "{\"family\": \"lathe\", \"code\": \"7K3M1Q\", \"answers\": {}} | UNKNOWN_FAMILY | known are bench",
+                "{\"family\": \"bench\", \"code\": \"?\", \"answers\": {}} | NO_CODE | 1 to 12 letters",
+                "{\"family\": \"bench\", \"code\": \"7K3M1Q\", \"unit\": \"ft\", \"answers\": {}} | UNKNOWN_UNIT | in, in32, mm",
+                "{\"family\": \"bench\", \"code\": \"7K3M1Q\", \"answers\": {\"belt\": {}}} | UNKNOWN_PART"
+                        + " | \"belt\"; known are belt-mark",
+                "{\"family\": \"bench\", \"code\": \"7K3M1Q\", \"answers\": {\"belt-mark\": {\"lft\": \"1\"}}}"
+                        + " | UNKNOWN_BLANK | \"lft\"; known are left, right"
             })
-    void refusesAnswersThatAreNoneWithASentence(String json, String sentence) throws IOException {
-        Path file = Files.writeString(folder.resolve("answers.json"), json);
+    void refusesAnswersThatAreNoneWithASentence(String json, String fault, String sentence) throws IOException {
+        JsonNode refused = refused(json);
+        assertEquals(fault, refused.path("refused").asText());
+        String because = refused.path("because").asText();
+        assertTrue(because.contains(sentence), because);
+        assertFalse(because.contains("java"), because);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"nonsense", "{\"family\": \"bench\"", "{\"family\": \"bench", "{\"family\": \"bench\"}"})
+    void gradesWhatFollowsRefusedAnswers(String bad) throws IOException {
+        String good = "{\"family\": \"bench\", \"code\": \"7K3M1Q\",\n \"answers\": {}}\n";
+        Path file = Files.writeString(folder.resolve("answers.json"), good + bad + "\n" + good + "{");
         assertEquals(2, run(new GradeCommand(), file.toString()));
+        List<JsonNode> read = JSON.readerFor(JsonNode.class)
+                .<JsonNode>readValues(out.toString())
+                .readAll();
+        assertEquals(4, read.size(), out::toString);
+        assertEquals("bench", read.get(0).path("family").asText());
+        assertEquals(2, read.get(1).path("document").asInt());
+        assertEquals("bench", read.get(2).path("family").asText());
+        assertEquals("NOT_JSON", read.get(3).path("refused").asText());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"nowhere.json, cannot be read", "., cannot be read", "empty.json, nothing to grade"})
+    void saysInASentenceWhatItCannotRead(String name, String sentence) throws IOException {
+        Files.writeString(folder.resolve("empty.json"), " \n");
+        assertEquals(2, run(new GradeCommand(), folder.resolve(name).toString()));
         assertTrue(err.toString().contains(sentence), err::toString);
+        assertEquals(1, err.toString().lines().count(), err::toString);
+    }
+
+    private JsonNode refused(String answers) throws IOException {
+        Path file = Files.writeString(folder.resolve("answers.json"), answers);
+        assertEquals(2, run(new GradeCommand(), file.toString()), out::toString);
+        return JSON.readTree(out.toString());
     }
 
     private JsonNode problem(String family, String unit) throws IOException {
