@@ -90,14 +90,22 @@ public record SettingForLoad(Force each, Length coil, Length measured) {
      * @param measured from the top of the washer to the top of the base
      * @param basis {@code setting-from.chart} or {@code setting-from.load}
      */
-    public record Chosen(Length measured, Word basis) {}
+    public record Chosen(Length measured, Word basis) {
+
+        /** {@return what the chart says} */
+        public static Chosen ofChart(Length chart) {
+            return new Chosen(chart, new Word("setting-from.chart"));
+        }
+
+        /** {@return what was found for the wanted load} */
+        public static Chosen ofLoad(Length measured) {
+            return new Chosen(measured, new Word("setting-from.load"));
+        }
+    }
 
     /** {@return the computed setting, where there is no chart} */
     public static Solution<Chosen> asComputed(Solution<SettingForLoad> computed) {
-        return new Solution<>(
-                new Chosen(computed.result().measured, new Word("setting-from.load")),
-                computed.steps(),
-                computed.warnings());
+        return new Solution<>(Chosen.ofLoad(computed.result().measured), computed.steps(), computed.warnings());
     }
 
     /**
@@ -112,7 +120,7 @@ public record SettingForLoad(Force each, Length coil, Length measured) {
         Length measured = computed.result().measured;
         boolean differs = !chart.isWithin(Graduation.SIXTEENTH_INCH.step(), measured);
         return Solution.of(
-                        new Chosen(chart, new Word("setting-from.chart")),
+                        Chosen.ofChart(chart),
                         Step.of("chart-wins", "measured", measured).with("chart", chart))
                 .warnIf(differs, Warning.CHART_DIFFERS)
                 .after(computed);

@@ -5,6 +5,7 @@ import beltmark.core.refusal.Refused;
 import beltmark.core.solution.Step;
 import beltmark.core.units.Length;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * How much sleeve shows below the bushing, which is how far the cleaner can still drop for a splice. The sleeve is taken
@@ -27,14 +28,30 @@ public record SleeveExposure(Length asSet, Length mountedHigh, Length splice) {
         return Exposure.after(asSet, mountedHigh, Length.ZERO, splice).result();
     }
 
+    /** {@return whether the tensioner is on its mount mark, so that nothing comes of it} */
+    public boolean isOnMark() {
+        return mountedHigh.equals(Length.ZERO);
+    }
+
     /** {@return the steps that lead to both} */
     public List<Step> steps() {
-        return List.of(
-                Step.of(mountedHigh.isNegative() ? "sleeve-mounted-low" : "sleeve-mounted-high", "asSet", asSet)
+        return Stream.of(stepsAtRest(), stepsOverSplice()).flatMap(List::stream).toList();
+    }
+
+    /** {@return the steps to the sleeve showing while the belt runs; none when mounted on the mark} */
+    public List<Step> stepsAtRest() {
+        String id = mountedHigh.isNegative() ? "sleeve-mounted-low" : "sleeve-mounted-high";
+        return isOnMark()
+                ? List.of()
+                : List.of(Step.of(id, "asSet", asSet)
                         .with("off", mountedHigh.abs())
-                        .with("atRest", atRest()),
-                Step.of("sleeve-over-splice", "atRest", atRest())
-                        .with("splice", splice)
-                        .with("overSplice", overSplice()));
+                        .with("atRest", atRest()));
+    }
+
+    /** {@return the steps from there to the sleeve still showing while the splice passes} */
+    public List<Step> stepsOverSplice() {
+        return List.of(Step.of("sleeve-over-splice", "atRest", atRest())
+                .with("splice", splice)
+                .with("overSplice", overSplice()));
     }
 }

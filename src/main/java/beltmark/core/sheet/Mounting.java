@@ -8,6 +8,7 @@ import beltmark.core.setup.Orientation;
 import beltmark.core.setup.OrientationChoice;
 import beltmark.core.setup.Sides;
 import beltmark.core.solution.Solution;
+import beltmark.core.units.Angle;
 import java.util.List;
 
 /**
@@ -31,7 +32,7 @@ public record Mounting(
         OrientationChoice gaps = installation.situation().orientation();
         Found<Orientation> way = Found.of(() -> chosen(gaps));
         Found<MountMarks> marks = way.then(orientation -> marks(installation, orientation));
-        Found<SlopingBelt> offset = marks.then(found -> SlopingBelt.of(found.offset(), installation.slope()));
+        Found<SlopingBelt> offset = marks.then(found -> sloping(found, installation.slope()));
         Sides beltMarks = installation.situation().beltMarks();
         Found<Sides> plumbMarks = offset.then(
                 found -> new Solution<>(beltMarks.plus(found.plumbReading().toLength()), List.of(), List.of()));
@@ -47,6 +48,12 @@ public record Mounting(
     private static Solution<MountMarks> marks(Installation installation, Orientation way) {
         MountMarks marks = installation.situation().mountMarks(way);
         return new Solution<>(marks, marks.steps(), List.of());
+    }
+
+    /** On a level belt square and plumb are one, which needs no steps. */
+    private static Solution<SlopingBelt> sloping(MountMarks marks, Angle slope) {
+        Solution<SlopingBelt> offset = SlopingBelt.of(marks.offset(), slope);
+        return slope.degrees() == 0 ? Solution.of(offset.result()) : offset;
     }
 
     /** {@return every quantity, in the order of the job} */

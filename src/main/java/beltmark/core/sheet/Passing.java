@@ -3,8 +3,8 @@ package beltmark.core.sheet;
 import beltmark.core.blade.BladeLoad;
 import beltmark.core.blade.Bounce;
 import beltmark.core.blade.SpliceCheck;
-import beltmark.core.geometry.Exposure;
 import beltmark.core.setup.HardwareCard;
+import beltmark.core.setup.SleeveExposure;
 import beltmark.core.solution.Solution;
 import beltmark.core.spring.CoilGaps;
 import beltmark.core.spring.CompressionSpring;
@@ -42,18 +42,19 @@ public record Passing(
     static Passing of(Installation installation, Springs springs) {
         HardwareCard card = installation.card();
         Length splice = installation.situation().splice();
-        Found<Length> atRest = sleeve(installation, Length.ZERO);
+        SleeveExposure sleeve = installation.situation().sleeve();
+        Found<Length> atRest = Found.of(() -> new Solution<>(sleeve.atRest(), sleeve.stepsAtRest(), List.of()));
         Found<Length> gaps = Found.of(() -> gaps(card.spring()));
         Found<SpliceCheck.Room> room =
                 atRest.and(gaps, (exposure, sum) -> Solution.of(new SpliceCheck.Room(exposure, sum)));
-        Found<Length> coil =
-                springs.setting().then(set -> Solution.of(set.measured().minus(card.washer())));
+        Found<Length> coil = springs.setting()
+                .then(set -> Solution.of(Springs.lengths(set, card).leftCoil()));
         Found<SpliceCheck> check = springs.load()
                 .and(coil, (load, length) -> Solution.of(new Set(length, load.load())))
                 .and(room, (set, free) -> SpliceCheck.of(card.spring().working(), set.coil, set.load, free, splice));
         return new Passing(
                 atRest,
-                sleeve(installation, splice),
+                Found.of(() -> new Solution<>(sleeve.overSplice(), sleeve.stepsOverSplice(), List.of())),
                 gaps,
                 check,
                 check.then(found -> Solution.of(found.coil().minus(card.spring().solidLength()))),
@@ -61,11 +62,6 @@ public record Passing(
                 Found.of(() -> Bounce.frequency(
                         card.spring().rate(), installation.assembly().moving(), new Mass(0))),
                 springs.load().then(load -> back(installation, load, splice)));
-    }
-
-    private static Found<Length> sleeve(Installation installation, Length drop) {
-        return Found.of(() -> Exposure.after(
-                installation.card().sleeve(), installation.situation().mountedHigh(), Length.ZERO, drop));
     }
 
     private static Solution<Length> gaps(CompressionSpring spring) {

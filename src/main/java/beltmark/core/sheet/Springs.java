@@ -16,7 +16,6 @@ import beltmark.core.spring.WorkingSpring;
 import beltmark.core.units.Graduation;
 import beltmark.core.units.Length;
 import beltmark.core.units.LineLoad;
-import beltmark.core.units.Word;
 import java.util.List;
 import java.util.Optional;
 
@@ -49,8 +48,8 @@ public record Springs(
                 known -> SettingForLoad.of(wanted(installation), known, card.washer(), installation.assembly())
                         .withoutWarnings());
         Found<Chosen> setting = setting(installation, spring, computed);
-        Found<BladeLoad> load = setting.then(set ->
-                BladeLoad.square(card.spring().working(), lengths(set, Length.ZERO, card), installation.assembly()));
+        Found<BladeLoad> load = setting.then(
+                set -> BladeLoad.square(card.spring().working(), lengths(set, card), installation.assembly()));
         return new Springs(
                 computed,
                 setting,
@@ -75,7 +74,7 @@ public record Springs(
     private static Solution<Chosen> fromChart(SpringSetting row, Found<SettingForLoad> computed) {
         Solution<SettingForLoad> beside = computed.solution();
         Solution<Chosen> chosen = beside == null
-                ? Solution.of(new Chosen(row.springLength(), new Word("setting-from.chart")))
+                ? Solution.of(Chosen.ofChart(row.springLength()))
                 : SettingForLoad.chartWins(row.springLength(), beside);
         return chosen.after(new Solution<>(row, row.steps(), List.of()));
     }
@@ -87,8 +86,13 @@ public record Springs(
                 installation.card().washer(),
                 installation.assembly(),
                 Graduation.SIXTEENTH_INCH);
-        Chosen chosen = new Chosen(rounded.result().measured(), new Word("setting-from.load"));
+        Chosen chosen = Chosen.ofLoad(rounded.result().measured());
         return new Solution<>(chosen, rounded.steps(), List.of()).warnIf(true, Warning.NOT_ON_CHART);
+    }
+
+    /** {@return both springs as set} */
+    static SpringLengths lengths(Chosen set, HardwareCard card) {
+        return lengths(set, Length.ZERO, card);
     }
 
     private static SpringLengths lengths(Chosen set, Length leftLonger, HardwareCard card) {

@@ -97,7 +97,10 @@ public final class SleeveDetail {
     private Drawing drawing() {
         addColumn(EDGE, Length.ZERO, words.say("drawing.sleeve.at-rest"));
         addColumn(EDGE + COLUMN, sleeve.splice(), words.say("drawing.sleeve.over-splice"));
-        addGivenDimensions();
+        if (!sleeve.isOnMark()) {
+            addOffDimension();
+        }
+        addSpliceDimension();
         if (told) {
             addExposure(EDGE, "sleeve-at-rest", sleeve.atRest(), Length.ZERO);
             addExposure(EDGE + COLUMN, "sleeve-over-splice", sleeve.overSplice(), sleeve.splice());
@@ -191,7 +194,7 @@ public final class SleeveDetail {
         shapes.add(Line.of(leader, MARK_NAME + 1, leader, MOUNT_MARK, Style.THIN));
     }
 
-    private void addGivenDimensions() {
+    private void addOffDimension() {
         Lane off = new Lane(EDGE + OFF_LANE, MARK_NAME + 1, height, TEXT);
         String id = sleeve.mountedHigh().isNegative() ? "mounted-low" : "mounted-high";
         shapes.add(off.dimension(
@@ -200,6 +203,9 @@ public final class SleeveDetail {
                 words.length(sleeve.mountedHigh().abs()),
                 new Lane.End(MOUNT_MARK, EDGE + POST_FROM),
                 new Lane.End(plateTop(), EDGE + POST_TO)));
+    }
+
+    private void addSpliceDimension() {
         Lane splice = new Lane(EDGE + COLUMN + SPLICE_LANE, MARK_NAME, height, TEXT);
         shapes.add(splice.dimension(
                 "splice",
@@ -225,8 +231,13 @@ public final class SleeveDetail {
                 "splice", sleeve.splice(),
                 "atRest", sleeve.atRest(),
                 "overSplice", sleeve.overSplice());
-        String given = words.say(
-                sleeve.mountedHigh().isNegative() ? "drawing.sleeve.given-low" : "drawing.sleeve.given-high", values);
+        String given = words.say("drawing.sleeve.given", values);
+        if (!sleeve.isOnMark()) {
+            given = words.say(
+                            sleeve.mountedHigh().isNegative() ? "drawing.sleeve.off-low" : "drawing.sleeve.off-high",
+                            values)
+                    + " " + given;
+        }
         return told ? given + " " + words.say("drawing.sleeve.worked", values) : given;
     }
 }

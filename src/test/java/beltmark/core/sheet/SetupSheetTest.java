@@ -96,6 +96,18 @@ class SetupSheetTest {
                 get(mounting.plumbMarks()).left());
     }
 
+    @ParameterizedTest
+    @CsvSource({"0, 0, false", "12, 0.25, true"})
+    void leavesOutTheStepsToNothing(double slope, double high, boolean told) {
+        Length off = Length.ofInches(high);
+        SetupSheet sheet =
+                SetupSheet.of(new Plain().slope(slope).mountedHigh(high + " in").build());
+        assertEquals(off, sheet.installation().situation().mountedHigh());
+        for (String step : List.of("plumb-reading", "got-if-plumb", "sleeve-mounted-high")) {
+            assertEquals(told, sheet.steps().stream().anyMatch(one -> one.id().equals(step)), step);
+        }
+    }
+
     @Test
     void centresTheBladeAndMeasuresThePole() {
         Across across = SetupSheet.of(new Plain().build()).across();

@@ -159,6 +159,18 @@ class SideElevationTest {
     }
 
     @Test
+    void drawsNoDimensionForATensionerOnItsMark() {
+        Situation off = situation("9");
+        Situation on = new Situation(
+                off.card(), off.tip(), off.blade(), off.beltMarks(), off.surroundings(), Length.ZERO, off.splice());
+        Svg told = Svg.of(new SideElevation(on, ALL).sleeve(WORDS));
+        assertEquals(
+                List.of("splice", "sleeve-at-rest", "sleeve-over-splice"),
+                told.root().select("[data-nm]").eachAttr("data-dimension"));
+        assertFalse(told.source().contains("its mount mark."), told.source());
+    }
+
+    @Test
     void drawsSmallerWhatWouldNotFitOnTheSheet() {
         Situation small = situation("9");
         Surroundings high = new Surroundings(
