@@ -1,5 +1,6 @@
 package beltmark.sheet;
 
+import beltmark.core.units.LengthSpan;
 import java.util.Locale;
 import java.util.stream.Stream;
 
@@ -12,45 +13,57 @@ public enum SheetField {
     /** The tip. */
     TIP(Kind.CHOICE, ""),
     /** The length of the blade. */
-    BLADE(Kind.SIZE, ""),
+    BLADE(200, 3000, ""),
     /** The left belt mark. */
-    LEFT(Kind.LENGTH, ""),
+    LEFT(100, 5000, ""),
     /** The right belt mark. */
-    RIGHT(Kind.LENGTH, ""),
+    RIGHT(100, 5000, ""),
     /** The slope of the return belt. */
     SLOPE(Kind.DEGREES, "0"),
     /** Free space above the belt mark. */
-    ABOVE(Kind.SIZE, ""),
+    ABOVE(10, 3000, ""),
     /** Free space below the belt mark. */
-    BELOW(Kind.SIZE, ""),
+    BELOW(10, 3000, ""),
     /** Where something is in the way, if anything is. */
     OBSTACLE(Kind.CHOICE, "none"),
     /** From the belt mark to its near edge. */
-    NEAR(Kind.OBSTACLE_EDGE, ""),
+    NEAR(0, 3000, ""),
     /** From the belt mark to its far edge. */
-    FAR(Kind.OBSTACLE_EDGE, ""),
+    FAR(0, 3000, ""),
     /** The width of the belt. */
-    BELT(Kind.SIZE, ""),
+    BELT(300, 4000, ""),
     /** The inside width of the structure. */
-    INSIDE(Kind.SIZE, ""),
+    INSIDE(300, 4000, ""),
     /** The outside width of the structure. */
-    OUTSIDE(Kind.SIZE, ""),
+    OUTSIDE(300, 4000, ""),
     /** How far the belt wanders to either side. */
-    WANDER(Kind.LENGTH, "0"),
+    WANDER(0, 300, "0"),
     /** The height of the tallest splice. */
-    SPLICE(Kind.LENGTH, ""),
+    SPLICE(0, 60, ""),
     /** The speed of the belt. */
     SPEED(Kind.SPEED, ""),
     /** How far off its mark the tensioner was fixed. */
-    OFF(Kind.LENGTH, "0"),
+    OFF(0, 100, "0"),
     /** Which way it is off. */
     WAY(Kind.CHOICE, "high");
 
     private final Kind kind;
+    private final int fromMillimetres;
+    private final int toMillimetres;
     private final String standard;
 
     SheetField(Kind kind, String standard) {
+        this(kind, 0, 0, standard);
+    }
+
+    SheetField(int fromMillimetres, int toMillimetres, String standard) {
+        this(Kind.LENGTH, fromMillimetres, toMillimetres, standard);
+    }
+
+    SheetField(Kind kind, int fromMillimetres, int toMillimetres, String standard) {
         this.kind = kind;
+        this.fromMillimetres = fromMillimetres;
+        this.toMillimetres = toMillimetres;
         this.standard = standard;
     }
 
@@ -59,16 +72,8 @@ public enum SheetField {
         TEXT,
         CHOICE,
         LENGTH,
-        /** A length above nought. */
-        SIZE,
-        /** A length that is only asked when something is in the way. */
-        OBSTACLE_EDGE,
         DEGREES,
-        SPEED;
-
-        boolean isLength() {
-            return this == LENGTH || this == SIZE || this == OBSTACLE_EDGE;
-        }
+        SPEED
     }
 
     /** {@return the name in forms, addresses, records and text keys} */
@@ -83,6 +88,11 @@ public enum SheetField {
 
     Kind kind() {
         return kind;
+    }
+
+    /** {@return what a length can be at any conveyor, so wide that only a wrong unit or an accident lies outside; own choice} */
+    LengthSpan plausible() {
+        return LengthSpan.ofMillimetres(fromMillimetres, toMillimetres);
     }
 
     /** {@return what stands in a fresh form, and counts when the field is left empty} */

@@ -62,7 +62,7 @@ public record SheetForm(Map<SheetField, String> typed) {
         if (field.kind() == SheetField.Kind.SPEED) {
             return SpeedReader.withUnit(text, own);
         }
-        return field.kind().isLength() && dependsOnReader(text) ? text + " " + own.symbol() : text;
+        return field.kind() == SheetField.Kind.LENGTH && dependsOnReader(text) ? text + " " + own.symbol() : text;
     }
 
     private static boolean dependsOnReader(String text) {

@@ -22,7 +22,8 @@ import org.jspecify.annotations.Nullable;
  * @param steps how they come about
  * @param operation names the keeping of this sheet
  * @param saved what the crew's list says of it; null when it is not kept
- * @param signOff where a sign-off from it starts; null for whoever may not sign or when it cannot be set up
+ * @param signOff where a sign-off from it starts; null for whoever may not sign, and without a chart for the blade
+ * @param noSignOff why no sign-off starts from it; null when one does and for whoever may not sign
  */
 public record SheetPage(
         View view,
@@ -36,7 +37,8 @@ public record SheetPage(
         List<String> steps,
         OperationId operation,
         @Nullable SavedSheet saved,
-        @Nullable String signOff)
+        @Nullable String signOff,
+        @Nullable String noSignOff)
         implements Page {
 
     public SheetPage {

@@ -7,6 +7,7 @@ import beltmark.core.setup.MountMarks;
 import beltmark.core.setup.Orientation;
 import beltmark.core.setup.Sides;
 import beltmark.core.setup.Situation;
+import beltmark.core.setup.SpringSetting;
 import beltmark.core.sheet.Found;
 import beltmark.core.sheet.SetupSheet;
 import beltmark.core.solution.Step;
@@ -52,6 +53,7 @@ final class SheetPages {
 
     /** {@return the page, of a kept sheet or of one that is not kept} */
     SheetPage page(@Nullable Opened opened) {
+        boolean maySign = opened != null && view.has(Role.SUPERVISOR);
         return new SheetPage(
                 view,
                 form,
@@ -64,14 +66,21 @@ final class SheetPages {
                 sheet.steps().stream().map(this::sentence).toList(),
                 OperationId.fresh(),
                 opened == null ? null : opened.line(),
-                opened == null ? null : signOff());
+                maySign && isOnChart() ? signOff() : null,
+                maySign && !isOnChart() ? noSignOff() : null);
+    }
+
+    private boolean isOnChart() {
+        return SpringSetting.fromChart(situation.card(), situation.tip(), situation.blade())
+                .isPresent();
+    }
+
+    private String noSignOff() {
+        return view.text("sheet.no-sign-off", "blade", unbroken(words.length(situation.blade())));
     }
 
     /** The form of a sign-off asks for the same things by these names; what was left at the end is measured there. */
-    private @Nullable String signOff() {
-        if (!view.has(Role.SUPERVISOR)) {
-            return null;
-        }
+    private String signOff() {
         Map<String, String> carried = new LinkedHashMap<>();
         carried.put("card", situation.card().id());
         carried.put("tip", situation.tip().id());

@@ -27,8 +27,8 @@ final class SheetReading {
     private static final int LONGEST_PLACE = 60;
     private static final double STEEPEST_DEGREES = 45;
     private static final double FASTEST_METRES_PER_SECOND = 15;
-    /** No structure that a cleaner is fitted to is wider or higher; beyond it a unit was mixed up. */
-    private static final Length LARGEST = Length.ofMillimetres(20_000);
+    /** No structure is that much out of level; beyond it one of the two was misread. */
+    private static final Length MOST_OUT_OF_LEVEL = Length.ofMillimetres(300);
 
     private final SheetForm form;
     private final Words words;
@@ -70,18 +70,43 @@ final class SheetReading {
                 card,
                 tip,
                 card.tip(tip).chartBlade(length(SheetField.BLADE)),
-                new Sides(length(SheetField.LEFT), length(SheetField.RIGHT)),
+                beltMarks(),
                 surroundings(),
                 low ? off.negated() : off,
                 length(SheetField.SPLICE));
+        Length inside = length(SheetField.INSIDE);
         return new Installation(
-                situation,
-                slope(),
-                length(SheetField.BELT),
-                length(SheetField.INSIDE),
-                length(SheetField.OUTSIDE),
-                length(SheetField.WANDER),
-                speed());
+                situation, slope(), belt(inside), inside, outside(inside), length(SheetField.WANDER), speed());
+    }
+
+    private Sides beltMarks() {
+        Sides marks = new Sides(length(SheetField.LEFT), length(SheetField.RIGHT));
+        boolean read = areRead(SheetField.LEFT, SheetField.RIGHT);
+        if (read && !marks.left().isWithin(MOST_OUT_OF_LEVEL, marks.right())) {
+            Length apart = marks.left().minus(marks.right()).abs();
+            fault(SheetField.RIGHT, "sheet.fault.out-of-level", Map.of("apart", apart, "most", MOST_OUT_OF_LEVEL));
+        }
+        return marks;
+    }
+
+    private Length belt(Length inside) {
+        Length belt = length(SheetField.BELT);
+        if (areRead(SheetField.BELT, SheetField.INSIDE) && belt.compareTo(inside) > 0) {
+            fault(SheetField.BELT, "sheet.fault.belt");
+        }
+        return belt;
+    }
+
+    private Length outside(Length inside) {
+        Length outside = length(SheetField.OUTSIDE);
+        if (areRead(SheetField.OUTSIDE, SheetField.INSIDE) && outside.compareTo(inside) < 0) {
+            fault(SheetField.OUTSIDE, "sheet.fault.outside");
+        }
+        return outside;
+    }
+
+    private boolean areRead(SheetField one, SheetField other) {
+        return !faults.containsKey(one) && !faults.containsKey(other);
     }
 
     private Surroundings surroundings() {
@@ -89,6 +114,7 @@ final class SheetReading {
         Length below = length(SheetField.BELOW);
         String where = choice(SheetField.OBSTACLE, List.of("none", "above", "below"), place -> place);
         if (where.equals("none")) {
+            refuseStrayEdges();
             return new Surroundings(below.negated(), above, List.of());
         }
         Length near = length(SheetField.NEAR);
@@ -99,6 +125,16 @@ final class SheetReading {
         }
         Reach obstacle = where.equals("above") ? new Reach(near, far) : new Reach(far.negated(), near.negated());
         return new Surroundings(below.negated(), above, List.of(obstacle));
+    }
+
+    /** A distance to something in the way must not be dropped only because nobody picked where it is. */
+    private void refuseStrayEdges() {
+        Stream.of(SheetField.NEAR, SheetField.FAR)
+                .filter(edge -> !form.text(edge).isEmpty())
+                .forEach(edge -> {
+                    fault(SheetField.OBSTACLE, "sheet.fault.obstacle");
+                    length(edge);
+                });
     }
 
     private <T> T choice(SheetField field, List<T> options, Function<T, String> id) {
@@ -113,16 +149,8 @@ final class SheetReading {
     private Length length(SheetField field) {
         LengthReading reading =
                 LengthReader.read(form.text(field), words.graduation().unit());
-        if (!reading.isReadable()) {
-            faults.putIfAbsent(field, words.reading(reading));
-            return Length.ZERO;
-        }
-        Length length = reading.getLength();
-        boolean tooSmall = field.kind() == SheetField.Kind.SIZE && length.equals(Length.ZERO);
-        if (tooSmall || length.compareTo(LARGEST) > 0) {
-            fault(field, tooSmall ? "sheet.fault.nought" : "sheet.fault.too-large", Map.of("largest", LARGEST));
-        }
-        return length;
+        words.fault(reading, field.plausible()).ifPresent(fault -> faults.putIfAbsent(field, fault));
+        return reading.isReadable() ? reading.getLength() : Length.ZERO;
     }
 
     private Angle slope() {

@@ -11,16 +11,15 @@ import beltmark.core.setup.TipCard;
 import beltmark.core.units.Length;
 import beltmark.core.units.LengthReader;
 import beltmark.core.units.LengthReading;
-import beltmark.core.units.LengthUnit;
+import beltmark.texts.Words;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Reads the sign-off form: what it says, or what is wrong with each field, by the key of a sentence. */
+/** Reads the sign-off form: what it says, or what is wrong with each field, in a sentence. */
 final class DemonstrationReading {
 
     /** The longest name of a conveyor, in characters. */
@@ -29,14 +28,13 @@ final class DemonstrationReading {
     private static final String FAULT = "signoff.fault.";
 
     private final DemonstrationForm form;
-    private final LengthUnit unit;
+    private final Words words;
     private final Map<String, String> faults = new LinkedHashMap<>();
     private final Optional<Demonstration> demonstration;
 
-    private DemonstrationReading(
-            DemonstrationForm form, Rig rig, Checklist checklist, LengthUnit unit, LocalDate today) {
+    private DemonstrationReading(DemonstrationForm form, Rig rig, Checklist checklist, Words words, LocalDate today) {
         this.form = form;
-        this.unit = unit;
+        this.words = words;
         Optional<SpringSetting> setting = setting(rig);
         Optional<Orientation> orientation = orientation();
         String conveyor = conveyor();
@@ -44,7 +42,7 @@ final class DemonstrationReading {
         Map<Measure, Sides> measures = measures();
         checklist.observations().stream()
                 .filter(seen -> !form.observed().contains(seen))
-                .forEach(seen -> faults.put(seen, FAULT + "not-observed"));
+                .forEach(seen -> fault(seen, "not-observed"));
         this.demonstration = faults.isEmpty()
                 ? Optional.of(new Demonstration(
                         rig,
@@ -63,13 +61,12 @@ final class DemonstrationReading {
      * @param form what was sent
      * @param rig the hardware
      * @param checklist what must have been seen
-     * @param unit the unit of a length without one
+     * @param words the words of whoever typed it; a length without a unit is in theirs
      * @param today the day at the site
      * @return what it says
      */
-    static DemonstrationReading of(
-            DemonstrationForm form, Rig rig, Checklist checklist, LengthUnit unit, LocalDate today) {
-        return new DemonstrationReading(form, rig, checklist, unit, today);
+    static DemonstrationReading of(DemonstrationForm form, Rig rig, Checklist checklist, Words words, LocalDate today) {
+        return new DemonstrationReading(form, rig, checklist, words, today);
     }
 
     /** {@return the value of a blade option} */
@@ -81,7 +78,7 @@ final class DemonstrationReading {
         return demonstration;
     }
 
-    /** {@return the keys of the sentences on what is wrong, by field or observation} */
+    /** {@return what is wrong, worded, by field or observation} */
     Map<String, String> faults() {
         return Map.copyOf(faults);
     }
@@ -112,7 +109,7 @@ final class DemonstrationReading {
 
     private <T> Optional<T> orFault(Optional<T> read, String field, String fault) {
         if (read.isEmpty()) {
-            faults.put(field, FAULT + fault);
+            fault(field, fault);
         }
         return read;
     }
@@ -120,9 +117,9 @@ final class DemonstrationReading {
     private String conveyor() {
         String typed = form.value(DemonstrationForm.CONVEYOR);
         if (typed.isEmpty()) {
-            faults.put(DemonstrationForm.CONVEYOR, FAULT + "conveyor-blank");
+            fault(DemonstrationForm.CONVEYOR, "conveyor-blank");
         } else if (typed.codePointCount(0, typed.length()) > LONGEST_CONVEYOR || typed.contains("\n")) {
-            faults.put(DemonstrationForm.CONVEYOR, FAULT + "conveyor-long");
+            fault(DemonstrationForm.CONVEYOR, "conveyor-long");
         }
         return typed;
     }
@@ -138,15 +135,14 @@ final class DemonstrationReading {
     /** {@return the length typed, or a stand-in beside a fault} */
     private Length length(Measure measure, Side side) {
         String name = DemonstrationForm.name(measure, side);
-        LengthReading reading = LengthReader.read(form.value(name), unit);
-        LengthReading.Fault fault = reading.fault();
-        if (fault != null) {
-            faults.put(
-                    name,
-                    "reading.fault." + fault.name().toLowerCase(Locale.ROOT).replace('_', '-'));
-            return Length.ZERO;
-        }
-        return reading.getLength();
+        LengthReading reading =
+                LengthReader.read(form.value(name), words.graduation().unit());
+        words.fault(reading, measure.plausible()).ifPresent(fault -> faults.put(name, fault));
+        return reading.isReadable() ? reading.getLength() : Length.ZERO;
+    }
+
+    private void fault(String field, String id) {
+        faults.put(field, words.say(FAULT + id));
     }
 
     private static AsLeft asLeft(Orientation orientation, Map<Measure, Sides> measures) {

@@ -27,7 +27,7 @@ final class EntryForms {
     /**
      * @param view what all pages share
      * @param form what was typed
-     * @param faults the keys of what is wrong, by field
+     * @param faults what is wrong, worded, by field
      */
     EntryForms(View view, DemonstrationForm form, Map<String, String> faults) {
         this.view = view;
@@ -53,8 +53,7 @@ final class EntryForms {
     }
 
     private @Nullable String error(String name) {
-        String key = faults.get(name);
-        return key == null ? null : view.text(key);
+        return faults.get(name);
     }
 
     private List<Option> blades(Rig rig) {

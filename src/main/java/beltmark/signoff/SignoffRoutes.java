@@ -161,11 +161,7 @@ public final class SignoffRoutes {
 
     private DemonstrationReading read(Context ctx, UnderWay underWay, DemonstrationForm form) {
         return DemonstrationReading.of(
-                form,
-                underWay.rig(),
-                underWay.checklist(),
-                views.visitor(ctx).graduation().unit(),
-                underWay.today());
+                form, underWay.rig(), underWay.checklist(), views.of(ctx).words(), underWay.today());
     }
 
     private Meaning meaning(Context ctx, UnderWay underWay, Demonstration shown) {

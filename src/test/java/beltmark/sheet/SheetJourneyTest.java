@@ -153,7 +153,8 @@ class SheetJourneyTest {
         "blade, wide, reading.fault.not-a-length",
         "card, other, sheet.fault.pick",
         "tip, '', sheet.fault.pick",
-        "blade, 0, sheet.fault.nought"
+        "outside, 47, sheet.fault.outside",
+        "belt, 49, sheet.fault.belt"
     })
     void aFieldThatCannotBeReadIsMarkedAndEverythingTypedIsKept(String field, String value, String sentence) {
         Reply form = inches().get(address(with(field, value)));
@@ -166,6 +167,42 @@ class SheetJourneyTest {
                         ? "38 1/2"
                         : form.page().select("[name=right]").val());
         assertEquals("Bora, tail end", form.page().select("[name=place]").val());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "left, 965, 'read as 965 in,'",
+        "right, 38 mm, 'read as 1 1/2 in,'",
+        "blade, 1000, 'read as 1000 in,'",
+        "blade, 0, 'between 7 7/8 in'",
+        "splice, 10, 'read as 10 in,'",
+        "off, 6.35, 'read as 6 3/8 in,'",
+        "belt, 200, 'between 11 13/16 in'",
+        "right, 50 1/2, 'are 12 1/2 in apart'"
+    })
+    void aLengthThatCannotBeIsToldInPlaceWithTheOtherUnit(String field, String value, String sentence) {
+        Reply form = inches().get(address(with(field, value)));
+        assertEquals(422, form.status());
+        assertEquals(field, form.page().select(".has-error input").attr("name"));
+        assertTrue(form.page().select(".error").text().contains(sentence), form::text);
+        assertEquals(value, form.page().select(".has-error input").val());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"near, 4, 1", "far, 6, 1", "near, junk, 2", "far, 9999, 2"})
+    void aDistanceToNothingIsNotDropped(String edge, String value, int faults) {
+        Reply form = inches().get(address(with(edge, value)));
+        assertEquals(422, form.status());
+        assertEquals(faults, form.page().select(".has-error").size(), form::text);
+        assertTrue(form.text().contains(Sample.says("sheet.fault.obstacle")), form::text);
+        assertEquals(value, form.page().select("[name=" + edge + "]").val());
+    }
+
+    @Test
+    void everyTypedFieldHasAnEnd() {
+        Reply form = inches().get("/sheet");
+        assertFalse(form.page().select("input[type=text]").isEmpty());
+        assertTrue(form.page().select("input[type=text]:not([maxlength])").isEmpty());
     }
 
     @ParameterizedTest
@@ -255,6 +292,15 @@ class SheetJourneyTest {
     }
 
     @Test
+    void noSignOffStartsWithABladeThatItCannotRecord() {
+        Map<String, String> typed = with("blade", "1010 mm");
+        Reply kept = SITE[0].signIn(SampleSite.SUPERVISOR).get(address(typed)).sendTo("/sheet");
+        assertTrue(kept.page().select("a[href^=/sign-off?]").isEmpty());
+        assertTrue(kept.text().contains("No sign-off starts from it"), kept::text);
+        assertFalse(inches().get(kept.path()).text().contains("No sign-off starts from it"));
+    }
+
+    @Test
     void aBladeReadWithAnInchTapeIsTheBladeOfTheChart() {
         Reply sheet = inches().get(address(with("blade", "39 3/8")));
         assertEquals(Sample.says("setting-from.chart"), line(sheet, "sheet.line.setting-from"));
@@ -268,6 +314,16 @@ class SheetJourneyTest {
         assertEquals("38 1/2 in", form.page().select("[name=right]").val());
         assertEquals("490 ft/min", form.page().select("[name=speed]").val());
         assertEquals("wide-belt-rig", form.page().select("[name=card][checked]").val());
+    }
+
+    @Test
+    void whatIsNoughtIsNotTold() {
+        Map<String, String> typed = with("slope", "0");
+        Reply onMark = inches().get(address(typed));
+        assertFalse(onMark.text().contains("plumb"), onMark::text);
+        assertFalse(onMark.page().html().contains("its mount mark. The splice"), onMark::text);
+        typed.put("off", "1/4");
+        assertTrue(inches().get(address(typed)).page().html().contains("1/4 in above its mount mark. The splice"));
     }
 
     @Test

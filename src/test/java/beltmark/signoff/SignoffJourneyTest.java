@@ -116,8 +116,7 @@ class SignoffJourneyTest {
         "mount-mark-right, 28 3/8, belt mark of the other side",
         "spring-left, 3 11/16, washer was left out",
         "spring-right, 3 15/16, 1/8 in too long",
-        "sleeve-right, 1 5/8, 1/4 in too much showing",
-        "mount-mark-left, 720.7, read as inches"
+        "sleeve-right, 1 5/8, 1/4 in too much showing"
     })
     void outOfToleranceCannotBeSignedAndSaysWhy(String field, String value, String sentence) {
         Reply check = form(SampleSite.NEW_HIRE).send(SampleDemonstration.within(field, value));
@@ -138,6 +137,10 @@ class SignoffJourneyTest {
                 "spring-left, -3, minus sign",
                 "spring-left, ||, Enter a length",
                 "belt-mark-left, 3 furlongs, unit is not known",
+                "belt-mark-left, 730, you meant the other unit",
+                "mount-mark-left, 720.7, you meant the other unit",
+                "spring-right, 97, you meant the other unit",
+                "sleeve-left, 300, cannot be right for this measure",
                 "blade, ||, Choose the blade",
                 "blade, 123, Choose the blade",
                 "orientation, sideways, which way round",
