@@ -7,6 +7,8 @@ import beltmark.core.units.LengthUnit;
 import beltmark.web.Page;
 import beltmark.web.View;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -138,9 +140,9 @@ public record EvidencePage(
         if (!isMeasured()) {
             return "";
         }
-        return figure.wanted() == null
-                ? view.text("board.as-typed", "typed", figure.typed())
-                : view.text("board.wanted-and-typed", "wanted", exact(figure.wanted()), "typed", figure.typed());
+        String wanted = figure.wanted() == null ? "" : view.text("board.wanted", "wanted", exact(figure.wanted()));
+        String typed = figure.typed().isEmpty() ? "" : view.text("board.as-typed", "typed", figure.typed());
+        return Stream.of(wanted, typed).filter(part -> !part.isEmpty()).collect(Collectors.joining(", "));
     }
 
     private String exact(@Nullable Length length) {

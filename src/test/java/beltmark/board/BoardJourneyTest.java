@@ -98,6 +98,21 @@ class BoardJourneyTest {
     }
 
     @Test
+    void whatNobodyTypedIsNotToldAsTyped() {
+        Reply signed = SampleDemonstration.sign(site, SampleSite.SUPERVISOR, SampleSite.NEW_HIRE);
+        site.database()
+                .write(handle -> {
+                    handle.execute("DROP TRIGGER signoff_measure_no_update");
+                    return handle.execute("UPDATE signoff_measure SET typed = ''");
+                })
+                .join();
+        Reply evidence =
+                signed.browser().get(signed.page().select("a[href^=/board/]").attr("href"));
+        assertTrue(evidence.text().contains("28 11/16 in wanted 28 11/16 in"), evidence.text());
+        assertFalse(evidence.text().contains("typed"), evidence.text());
+    }
+
+    @Test
     void theEvidenceOfAQualificationSaysWhyAndWhatNext() {
         Browser browser = site.signIn(SampleSite.NEW_HIRE);
         SampleWork.clean(browser, "bench", "1");
