@@ -54,7 +54,7 @@ class TextsTest {
                 "Measure up 4 3/4 in from the belt mark.",
                 words(Graduation.SIXTEENTH_INCH).say("demo.mark.up", values));
         assertEquals(
-                "Measure up 120.65 mm from the belt mark.",
+                "Measure up 120.6 mm from the belt mark.",
                 words(Graduation.MILLIMETRE).say("demo.mark.up", values));
     }
 
