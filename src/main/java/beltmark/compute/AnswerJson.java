@@ -5,7 +5,6 @@ import beltmark.core.solution.Step;
 import beltmark.core.solution.Warning;
 import beltmark.core.units.Quantity;
 import beltmark.core.units.Word;
-import beltmark.texts.Words;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -17,11 +16,10 @@ import java.util.Map;
 /** Writes answers as JSON. */
 final class AnswerJson {
 
-    private final JsonNodeFactory nodes;
-    private final Words words;
+    private final JsonNodeFactory nodes = JsonNodeFactory.instance;
+    private final Sentences words;
 
-    AnswerJson(JsonNodeFactory nodes, Words words) {
-        this.nodes = nodes;
+    AnswerJson(Sentences words) {
         this.words = words;
     }
 

@@ -4,6 +4,7 @@ import beltmark.core.blade.Assembly;
 import beltmark.core.blade.SpringLengths;
 import beltmark.core.spring.WorkingSpring;
 import beltmark.core.units.Length;
+import beltmark.core.units.Limits;
 import beltmark.core.units.LineLoad;
 import beltmark.core.units.Ratio;
 
@@ -53,7 +54,9 @@ final class CommonFields {
 
     /** A side's own length, or the one that is given for both. */
     private static Length side(Given given, String side) {
-        return given.has(side) || !given.has("length") ? given.length(side) : given.length("length");
+        return given.has(side) || !given.has("length")
+                ? given.length(side)
+                : Limits.positive("length", given.length("length"));
     }
 
     static LineLoad lineLoad(Given given) {

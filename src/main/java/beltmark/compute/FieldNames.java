@@ -43,12 +43,14 @@ final class FieldNames {
         return fields.stream().filter(Field::required).toList();
     }
 
-    /** {@return the name of a field with its usual unit, when there is such a field} */
-    Optional<String> usualName(String name) {
+    /** {@return the field of a name without unit, its own or another, when there is one} */
+    Optional<Field> field(String name) {
         return fields.stream()
                 .filter(field -> field.name().equals(name))
-                .map(Field::usualName)
-                .findFirst();
+                .findFirst()
+                .or(() -> fields.stream()
+                        .filter(field -> field.aliases().contains(name))
+                        .findFirst());
     }
 
     /** {@return all fields as they are usually named, those that may be left out in square brackets} */

@@ -19,6 +19,7 @@ final class GivenReader {
 
     private final FieldNames names;
     private final Map<String, Object> values = new LinkedHashMap<>();
+    private final Map<String, String> typed = new LinkedHashMap<>();
 
     GivenReader(FieldNames names) {
         this.names = names;
@@ -28,6 +29,15 @@ final class GivenReader {
         given.properties().forEach(entry -> read(entry.getKey(), entry.getValue()));
         names.required().forEach(this::requireThere);
         return new Given(values);
+    }
+
+    /** {@return the name that stands in the line for a name without unit, or the usual one; itself when it is no field} */
+    String typedName(String name) {
+        return typed.containsValue(name)
+                ? name
+                : names.field(name)
+                        .map(field -> typed.getOrDefault(field.name(), field.usualName()))
+                        .orElse(name);
     }
 
     private void requireThere(Field field) {
@@ -42,6 +52,7 @@ final class GivenReader {
         if (value.isNull()) {
             return;
         }
+        typed.put(named.field().name(), name);
         if (values.put(named.field().name(), value(name, named, value)) != null) {
             throw new LineRefused(LineFault.FIELD_TWICE).with("field", name);
         }
@@ -102,7 +113,8 @@ final class GivenReader {
     private static List<PreciseLength> lengths(String name, Kind.Unit unit, JsonNode value) {
         double factor = unit.symbol().equals(LengthUnit.INCH.symbol()) ? 25.4 : 1;
         List<PreciseLength> lengths = new ArrayList<>();
-        members(name, value).forEach(member -> lengths.add(new PreciseLength(factor * number(name, member))));
+        members(name, value)
+                .forEach(member -> lengths.add(new PreciseLength(Limits.finite(name, factor * number(name, member)))));
         return lengths;
     }
 

@@ -1,6 +1,8 @@
 package beltmark.compute;
 
 import beltmark.core.units.Graduation;
+import beltmark.core.units.Length;
+import java.util.stream.Stream;
 
 /** The graduations of a tape by the words used in a line. */
 final class Graduations {
@@ -14,6 +16,15 @@ final class Graduations {
     static Graduation of(Given given) {
         return Choices.get(
                 Graduation.values(), Graduations::id, given.text("graduation", id(Graduation.SIXTEENTH_INCH)));
+    }
+
+    /** The word for the graduation with that step. */
+    static String idOfStep(Length step) {
+        return Stream.of(Graduation.values())
+                .filter(graduation -> graduation.step().equals(step))
+                .map(Graduations::id)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("no graduation of " + step));
     }
 
     static String id(Graduation graduation) {

@@ -3,10 +3,7 @@ package beltmark.compute;
 import beltmark.core.refusal.Refused;
 import beltmark.texts.Words;
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.NullNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.HashMap;
@@ -19,10 +16,6 @@ import java.util.Set;
  */
 public final class LineComputer {
 
-    private static final JsonMapper MAPPER = JsonMapper.builder()
-            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-            .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-            .build();
     private static final Set<String> KEYS = Set.of("id", "quantity", "given");
 
     private final Map<Calculation<?>, FieldNames> names = new HashMap<>();
@@ -32,7 +25,7 @@ public final class LineComputer {
     /** Makes one that tells its sentences in those words. */
     public LineComputer(Words words) {
         this.words = words;
-        this.answers = new AnswerJson(MAPPER.getNodeFactory(), words);
+        this.answers = new AnswerJson(new Sentences(words));
         Calculations.list().forEach(calculation -> names.put(calculation, new FieldNames(calculation)));
     }
 
@@ -58,10 +51,10 @@ public final class LineComputer {
     private ObjectNode answer(String text) {
         JsonNode line;
         try {
-            line = MAPPER.readTree(text);
+            line = LineJson.read(text);
         } catch (JsonProcessingException e) {
-            String sentence = words.say(LineFault.BAD_LINE.key(), Map.of("problem", e.getOriginalMessage()));
-            return answers.refused(NullNode.getInstance(), LineFault.BAD_LINE.name(), sentence);
+            String sentence = words.say(LineFault.BAD_LINE.key(), Map.of("problem", problem(text, e)));
+            return answers.refused(LineJson.id(text), LineFault.BAD_LINE.name(), sentence);
         }
         JsonNode id = line.path("id").isMissingNode() ? NullNode.getInstance() : line.path("id");
         try {
@@ -69,6 +62,17 @@ public final class LineComputer {
         } catch (LineRefused refused) {
             return answers.refused(id, refused, "");
         }
+    }
+
+    private String problem(String text, JsonProcessingException fault) {
+        if (LineJson.hasNoNumber(text)) {
+            return words.say("compute.no-number");
+        }
+        if (LineJson.hasNameTwice(text)) {
+            return words.say("compute.name-twice");
+        }
+        int column = fault.getLocation() == null ? 1 : fault.getLocation().getColumnNr();
+        return words.say("compute.broken", Map.of("column", column));
     }
 
     private ObjectNode answer(JsonNode id, JsonNode line) {
@@ -109,22 +113,24 @@ public final class LineComputer {
         if (fields == null) {
             throw new IllegalStateException("no field names for " + calculation.name());
         }
+        GivenReader reader = new GivenReader(fields);
         try {
-            return answers.computed(id, calculation, calculation.compute(new GivenReader(fields).read(given)));
+            return answers.computed(id, calculation, calculation.compute(reader.read(given)));
         } catch (LineRefused refused) {
-            Object field = refused.values().get("field");
-            fields.usualName(String.valueOf(field)).ifPresent(usual -> refused.with("field", usual));
+            if (refused.values().get("field") instanceof String field && refused.fault() != LineFault.UNKNOWN_FIELD) {
+                refused.with("field", reader.typedName(field));
+            }
             return answers.refused(id, refused, fields.expected());
         } catch (Refused refused) {
-            return answers.refused(id, named(refused, fields));
+            return answers.refused(id, named(refused, fields, reader));
         }
     }
 
-    /** A refusal of the core with the name of the field in place of the core's own. */
-    private static Refused named(Refused refused, FieldNames fields) {
-        String what = String.valueOf(refused.values().get("what"));
-        String name =
-                fields.find(what).isPresent() ? what : fields.usualName(what).orElse("");
-        return name.isEmpty() ? refused : refused.with("what", name).with("field", name);
+    /** A refusal of the core with the name that stands in the line in place of the core's own. */
+    private static Refused named(Refused refused, FieldNames fields, GivenReader reader) {
+        String name = reader.typedName(String.valueOf(refused.values().get("what")));
+        return fields.find(name).isEmpty()
+                ? refused
+                : refused.with("what", name).with("field", name);
     }
 }

@@ -91,6 +91,70 @@ class LineComputerTest {
         assertEquals(code, refused(line == null ? "" : line));
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "round-decimals|number=2.5 places=1.5|places is 1.5; it has to be a whole number.",
+                "stack|tolerancesMm=[1,-2]|tolerancesMm is -2 mm; it has to be between 0 and",
+                "spring-index|wireMm=0 meanCoilMm=50|wireMm is 0 mm; it has to be more than 0.",
+                "spring-index|wireDiameterIn=-1 meanCoilMm=50|wireDiameterIn is -25.4 mm; it has to be more than 0.",
+                "spring-index|wireMm=1e300 meanCoilMm=50|wireMm is 1.0E300; it has to be",
+                "in-series|efficiencies=[2]|efficiencies is 2; it has to be between 0 and 1.",
+                "bleed-resistor|capacitanceMf=1 fromV=90 toV=0 timeS=60|toV is 0 V; it has to be more than 0.",
+                "capacitor-voltage|capacitanceMf=1 startVoltageV=-1 resistanceOhm=5 timeS=60|startVoltageV is -1 V; it",
+                "blade-load|rateNPerMm=20 freeMm=114.3 settingMm=-5 massKg=34 bladeMm=1100|settingMm is -5 mm; it"
+            })
+    void namesTheFieldAsItStandsInTheLine(String quantity, String given, String sentence) {
+        JsonNode answer = answer(SampleLines.line(quantity, given).toString());
+        String because = answer.path("because").asText();
+        assertTrue(because.startsWith(sentence), because);
+        assertEquals(sentence.split(" ", 2)[0], answer.path("field").asText());
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "{\"id\":\"k\",\"quantity\":\"spring-index\",\"given\":{\"wireMm\":NaN}}|NaN and Infinity are no numbers",
+                "{\"quantity\":\"spring-index\",\"given\":{\"wireMm\":6,\"wireMm\":6},\"id\":\"k\"}|twice in one object",
+                "{\"id\":\"k\",\"quantity\":\"spring-index\",\"given\":{\"wireMm\":1e400,\"meanCoilMm\":50}}|wireMm is ∞;",
+                "{\"id\":\"k\",\"quantity\":|goes wrong at character 2"
+            })
+    void keepsTheIdOfALineItCannotRead(String line, String sentence) {
+        JsonNode answer = answer(line);
+        assertEquals("k", answer.path("id").asText());
+        assertTrue(answer.path("because").asText().contains(sentence), answer::toString);
+        assertFalse(answer.toString().contains("JsonReadFeature"), answer::toString);
+    }
+
+    @Test
+    void repeatsNothingAtLength() {
+        String name = "x".repeat(5000);
+        JsonNode quantity = answer("{\"quantity\":\"" + name + "\",\"given\":{}}");
+        assertTrue(quantity.path("because").asText().length() < 200, quantity::toString);
+        JsonNode field = answer("{\"quantity\":\"spring-index\",\"given\":{\"" + name + "\":1}}");
+        assertTrue(field.path("because").asText().length() < 300, field::toString);
+        JsonNode number = answer("{\"quantity\":\"spring-index\",\"given\":{\"wireMm\":" + "9".repeat(900) + "}}");
+        assertTrue(number.path("because").asText().length() < 200, number::toString);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "read-length|text=120.65mm|Read as 120.65 mm.",
+                "round-length|lengthMm=121.4|121.4 mm to the nearest 1/16 in is 120.65 mm."
+            })
+    void tellsLengthsToTheLastDecimal(String quantity, String given, String sentence) {
+        assertEquals(
+                sentence,
+                answer(SampleLines.line(quantity, given).toString())
+                        .at("/steps/0/says")
+                        .asText());
+    }
+
     @Test
     void namesTheFieldAndWhatIsExpected() {
         JsonNode answer = answer("{\"id\":3,\"quantity\":\"spring-index\",\"given\":{\"wireMm\":6}}");

@@ -56,7 +56,7 @@ public final class CleaningEfficiency {
         }
         double left = 1;
         for (double efficiency : efficiencies) {
-            left *= 1 - Limits.within("efficiency", efficiency, 0, 1);
+            left *= 1 - Limits.within("efficiencies", efficiency, 0, 1);
         }
         Ratio together = new Ratio(1 - left);
         return Solution.of(

@@ -79,7 +79,7 @@ public final class Capacitor {
             Resistance resistance, Capacitance capacitance, Voltage from, Time time) {
         Limits.positive("resistance", resistance);
         Limits.positive("capacitance", capacitance);
-        Limits.notNegative("voltage", from);
+        Limits.notNegative("fromVoltage", from);
         Limits.notNegative("time", time);
         double constant = resistance.ohms() * capacitance.farads();
         Voltage left = new Voltage(from.volts() * Math.exp(-time.seconds() / constant));

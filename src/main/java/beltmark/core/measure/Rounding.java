@@ -1,5 +1,6 @@
 package beltmark.core.measure;
 
+import beltmark.core.refusal.Refusal;
 import beltmark.core.refusal.Refused;
 import beltmark.core.solution.Solution;
 import beltmark.core.solution.Step;
@@ -38,13 +39,16 @@ public final class Rounding {
      * 2.675 is a half although the binary number is a little less.
      *
      * @param number any number
-     * @param places decimal places, 0..12
-     * @throws Refused NOT_A_NUMBER, OUT_OF_RANGE
+     * @param places decimal places, a whole number, 0..12
+     * @throws Refused NOT_A_NUMBER, OUT_OF_RANGE, NOT_WHOLE
      */
     public static Solution<Ratio> toPlaces(double number, double places) {
         Limits.finite("number", number);
         Limits.within("places", places, 0, MOST_PLACES);
         int whole = (int) places;
+        if (whole != places) {
+            throw Refused.because(Refusal.NOT_WHOLE).with("what", "places").with("value", places);
+        }
         Ratio rounded = new Ratio(BigDecimal.valueOf(number)
                 .setScale(whole, RoundingMode.HALF_EVEN)
                 .doubleValue());

@@ -21,14 +21,14 @@ public record ToleranceStack(PreciseLength worst, PreciseLength likely) {
     /**
      * One member of a stack.
      *
-     * @param tolerance either way t; its sign does not matter
+     * @param tolerance either way t, not negative
      * @param share how much of it counts a; 1 when it counts in full
      */
     public record Member(PreciseLength tolerance, double share) {
 
         public Member {
-            Limits.signed("tolerance", tolerance);
-            Limits.finite("share", share);
+            Limits.notNegative("tolerances", tolerance);
+            Limits.finite("shares", share);
         }
 
         private double millimetres() {

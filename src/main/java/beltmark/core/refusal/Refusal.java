@@ -8,6 +8,8 @@ public enum Refusal {
     NOT_A_NUMBER,
     /** A number is below or above what the quantity can be; negative or zero where that is impossible, or huge. */
     OUT_OF_RANGE,
+    /** A number with a fraction where things are counted. */
+    NOT_WHOLE,
     /** The coil diameter is not larger than the wire. */
     COIL_NOT_LARGER_THAN_WIRE,
     /** A spring without active coils. */

@@ -53,7 +53,8 @@ public record Length(long nanometres) implements Comparable<Length>, Quantity {
                     .with("value", nanometres / NANOMETRES_PER_MILLIMETRE)
                     .with("low", -LARGEST / NANOMETRES_PER_MILLIMETRE)
                     .with("high", LARGEST / NANOMETRES_PER_MILLIMETRE)
-                    .with("unit", "mm");
+                    .with("bounds", "both")
+                    .with("unit", " mm");
         }
         return new Length(Math.round(nanometres));
     }

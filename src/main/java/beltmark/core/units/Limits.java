@@ -44,8 +44,8 @@ public final class Limits {
 
     /** {@return the number, above 0} */
     public static double positive(String what, double number) {
-        if (number == 0) {
-            throw outOfRange(what, number, "", 0, LARGEST);
+        if (number <= 0) {
+            throw notAboveZero(what, number, "");
         }
         return within(what, number, "", 0, LARGEST);
     }
@@ -62,8 +62,8 @@ public final class Limits {
 
     /** {@return the quantity, above 0} */
     public static <Q extends Quantity> Q positive(String what, Q quantity) {
-        if (quantity.amount() == 0) {
-            throw outOfRange(what, 0, quantity.unit(), 0, largest(quantity));
+        if (quantity.amount() <= 0) {
+            throw notAboveZero(what, quantity.amount(), quantity.unit());
         }
         within(what, quantity.amount(), quantity.unit(), 0, largest(quantity));
         return quantity;
@@ -101,12 +101,17 @@ public final class Limits {
         return number;
     }
 
+    private static Refused notAboveZero(String what, double number, String unit) {
+        return outOfRange(what, number, unit, 0, LARGEST).with("bounds", "positive");
+    }
+
     private static Refused outOfRange(String what, double number, String unit, double low, double high) {
         return Refused.because(Refusal.OUT_OF_RANGE)
                 .with("what", what)
                 .with("value", number)
+                .with("unit", unit.isEmpty() ? "" : " " + unit)
+                .with("bounds", "both")
                 .with("low", low)
-                .with("high", high)
-                .with("unit", unit);
+                .with("high", high);
     }
 }
