@@ -102,7 +102,7 @@ class ProblemAndGradeTest {
                 "{\"family\": \"bench\", \"code\": \"7K3M1Q\", \"answers\": {\"belt-mark\": 5}} | NOT_ANSWERS | each part",
                 "{\"family\": \"bench\", \"code\": \"7K3M1Q\", \"answers\": {}, \"more\": 1} | NOT_ANSWERS | Wanted is",
                 "{\"family\": \"lathe\", \"code\": \"7K3M1Q\", \"answers\": {}} | UNKNOWN_FAMILY | known are bench",
-                "{\"family\": \"bench\", \"code\": \"?\", \"answers\": {}} | NO_CODE | 1 to 12 letters",
+                "{\"family\": \"bench\", \"code\": \"?\", \"answers\": {}} | NO_CODE | 1 to 11 letters",
                 "{\"family\": \"bench\", \"code\": \"7K3M1Q\", \"unit\": \"ft\", \"answers\": {}} | UNKNOWN_UNIT | in, in32, mm",
                 "{\"family\": \"bench\", \"code\": \"7K3M1Q\", \"answers\": {\"belt\": {}}} | UNKNOWN_PART"
                         + " | \"belt\"; known are belt-mark",
