@@ -4,6 +4,7 @@ import beltmark.core.lockout.Quiz;
 import beltmark.db.Database;
 import beltmark.recordbook.RecordBook;
 import beltmark.recordbook.StoredEntry;
+import beltmark.web.NotFound;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
@@ -37,6 +38,16 @@ public final class Review {
     /** {@return the quiz in the version in force} */
     Quiz quiz() {
         return quiz;
+    }
+
+    /** {@return the number of a crew, or {@link Scope#ALL_CREWS}; throws {@link NotFound} for any other} */
+    long requireCrew(long crew) {
+        boolean known = crew == Scope.ALL_CREWS
+                || database.read(store::listCrews).stream().anyMatch(one -> one.id() == crew);
+        if (!known) {
+            throw new NotFound("crew " + crew);
+        }
+        return crew;
     }
 
     /** {@return how things are for one crew, or for {@link Scope#ALL_CREWS}} */

@@ -56,9 +56,12 @@ public final class ReviewRoutes {
                 .result(file.getBytes(StandardCharsets.UTF_8));
     }
 
-    /** The crew to look at; anything that is no number means all of them. */
-    private static long crew(Context ctx) {
+    /** The crew to look at; without one, all of them. */
+    private long crew(Context ctx) {
         String typed = ctx.queryParam(CREW);
-        return typed != null && typed.matches("[0-9]{1,18}") ? Long.parseLong(typed) : Scope.ALL_CREWS;
+        if (typed == null || typed.isEmpty()) {
+            return Scope.ALL_CREWS;
+        }
+        return review.requireCrew(Form.ofAddress(ctx).number(CREW).orElseThrow(() -> new NotFound("no crew")));
     }
 }

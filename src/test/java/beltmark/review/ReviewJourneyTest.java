@@ -98,7 +98,12 @@ class ReviewJourneyTest {
         assertTrue(pier.contains(SampleSite.NEW_HIRE));
         assertFalse(silo.contains(SampleSite.NEW_HIRE));
         assertTrue(silo.contains("No sitting is finished yet."));
-        assertEquals(200, coordinator.get("/review?crew=x%27;--").status());
+        assertEquals(200, coordinator.get("/review?crew=0").status());
+        for (String none : List.of("abc", "999", "x%27;--")) {
+            assertEquals(404, coordinator.get("/review?crew=" + none).status());
+            assertEquals(
+                    404, coordinator.get("/review/lockout.csv?crew=" + none).status());
+        }
     }
 
     @Test
