@@ -63,6 +63,10 @@ public final class PracticeRoutes {
 
     private void show(Context ctx) {
         Problem problem = problem(ctx);
+        if (!problem.code().text().equals(ctx.pathParam("code"))) {
+            ctx.redirect(path(problem.family(), problem.code().text()), HttpStatus.SEE_OTHER);
+            return;
+        }
         Attempt attempt = practice.attempt(views.visitor(ctx), problem);
         html.show(ctx, new ProblemPages(views.of(ctx), attempt).page(null));
     }

@@ -213,15 +213,15 @@ class PracticeJourneyTest {
         assertEquals(422, page.status());
         assertTrue(page.text().contains("That is no problem code"));
         assertEquals("7K3?", field(page, "code").val());
+        assertEquals("code", page.page().select("[autofocus]").attr("name"));
     }
 
-    @Test
-    void aTypedCodeLeadsToItsProblem() {
-        assertEquals(
-                "/practice/bench/7K3M1Q",
-                site.signIn(SampleSite.NEW_HIRE)
-                        .get("/practice/bench?code=7k3-m1q")
-                        .path());
+    @ParameterizedTest
+    @ValueSource(strings = {"/practice/bench?code=7k3-m1q", "/practice/bench/7k3m1q"})
+    void aTypedCodeLeadsToItsProblem(String typed) {
+        Browser browser = site.signIn(SampleSite.NEW_HIRE);
+        assertEquals(303, browser.ask("GET", typed, List.of()).status());
+        assertEquals("/practice/bench/7K3M1Q", browser.get(typed).path());
     }
 
     @Test
