@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param visitor whose they are
  * @param languages the languages that can be chosen
  * @param stored what was stored just now: {@code settings}, {@code pin} or empty
+ * @param unknown names of the choices that were sent as something that is not offered
  * @param fault word of what is wrong with a chosen PIN, empty when nothing is
  * @param refused key of the sentence on the present PIN, null when there is nothing to say
  */
@@ -28,8 +29,10 @@ public record SettingsPage(
         Visitor visitor,
         Set<Language> languages,
         String stored,
+        Set<String> unknown,
         String fault,
-        @Nullable String refused) implements Page {
+        @Nullable String refused)
+        implements Page {
 
     /** The graduations of the tapes in use. */
     static final List<Graduation> GRADUATIONS =
@@ -63,6 +66,11 @@ public record SettingsPage(
         return languages.stream()
                 .map(language -> new Option(language.tag(), language.ownName()))
                 .toList();
+    }
+
+    /** {@return the sentence on a choice, null when there is nothing to say} */
+    public @Nullable String unknownText(String name) {
+        return unknown.contains(name) ? view.text("people.settings.unknown") : null;
     }
 
     /** {@return the sentence on the chosen PIN, null when there is nothing to say} */

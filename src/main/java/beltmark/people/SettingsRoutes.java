@@ -9,10 +9,10 @@ import beltmark.web.Html;
 import beltmark.web.Role;
 import beltmark.web.Views;
 import beltmark.web.Visitor;
-import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.router.JavalinDefaultRoutingApi;
+import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -57,20 +57,29 @@ public final class SettingsRoutes {
 
     private void show(Context ctx) {
         String stored = ctx.queryParam("stored");
-        html.show(ctx, page(ctx, "settings".equals(stored) || "pin".equals(stored) ? stored : "", "", null));
+        html.show(ctx, page(ctx, "settings".equals(stored) || "pin".equals(stored) ? stored : "", Set.of(), "", null));
     }
 
     private void change(Context ctx) {
         Form form = Form.of(ctx);
-        Graduation graduation = SettingsPage.GRADUATIONS.stream()
+        Optional<Graduation> graduation = SettingsPage.GRADUATIONS.stream()
                 .filter(offered -> SettingsPage.word(offered).equals(form.text("graduation")))
-                .findFirst()
-                .orElseThrow(() -> new BadRequestResponse("graduation"));
-        Language language = languages.stream()
+                .findFirst();
+        Optional<Language> language = languages.stream()
                 .filter(offered -> offered.tag().equals(form.text("language")))
-                .findFirst()
-                .orElseThrow(() -> new BadRequestResponse("language"));
-        ctx.future(() -> people.changeSettings(views.visitor(ctx).personId(), language, graduation)
+                .findFirst();
+        Set<String> unknown = new HashSet<>();
+        if (graduation.isEmpty()) {
+            unknown.add("graduation");
+        }
+        if (language.isEmpty()) {
+            unknown.add("language");
+        }
+        if (!unknown.isEmpty()) {
+            html.show(ctx, UNPROCESSABLE, page(ctx, "", unknown, "", null));
+            return;
+        }
+        ctx.future(() -> people.changeSettings(views.visitor(ctx).personId(), language.get(), graduation.get())
                 .thenAccept(stored -> ctx.redirect("/settings?stored=settings", HttpStatus.SEE_OTHER)));
     }
 
@@ -79,7 +88,7 @@ public final class SettingsRoutes {
         String chosen = form.text("new-pin");
         Optional<PinFault> fault = PinRules.findFault(form.text("pin"), chosen, form.text("again-pin"));
         if (fault.isPresent()) {
-            html.show(ctx, UNPROCESSABLE, page(ctx, "", fault.get().word(), null));
+            html.show(ctx, UNPROCESSABLE, page(ctx, "", Set.of(), fault.get().word(), null));
             return;
         }
         long personId = views.visitor(ctx).personId();
@@ -92,13 +101,13 @@ public final class SettingsRoutes {
                         html.show(
                                 ctx,
                                 UNPROCESSABLE,
-                                page(ctx, "", "", attempt.answer().refusal()));
+                                page(ctx, "", Set.of(), "", attempt.answer().refusal()));
                     }
                 }));
     }
 
-    private SettingsPage page(Context ctx, String stored, String fault, @Nullable String refused) {
+    private SettingsPage page(Context ctx, String stored, Set<String> unknown, String fault, @Nullable String refused) {
         Visitor visitor = views.visitor(ctx);
-        return new SettingsPage(views.of(ctx), visitor, languages, stored, fault, refused);
+        return new SettingsPage(views.of(ctx), visitor, languages, stored, unknown, fault, refused);
     }
 }

@@ -73,6 +73,12 @@ public record CheckPage(
         return refusal == null ? null : view.text("signoff.refused." + refusal.id());
     }
 
+    /** {@return what is wrong with the PIN, or null} */
+    public @Nullable String pinFault() {
+        boolean wrong = refusal == Refusal.WRONG_PIN || refusal == Refusal.PIN_NOT_SIX_DIGITS;
+        return wrong ? view.text("signoff.pin-again") : null;
+    }
+
     /** {@return the names of the fields that are sent on} */
     public List<String> fields() {
         return DemonstrationForm.fields();

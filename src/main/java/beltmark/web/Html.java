@@ -10,6 +10,7 @@ public final class Html {
 
     private static final String TEMPLATES = "beltmark.jte";
     private static final String SUFFIX = "Page";
+    private static final int UNPROCESSABLE = 422;
     private static final int USUAL_PAGE = 16_384;
 
     private final TemplateEngine engine = TemplateEngine.createPrecompiled(null, ContentType.Html, null, TEMPLATES);
@@ -21,6 +22,9 @@ public final class Html {
 
     /** Answers with a page and a status other than 200. */
     public void show(Context ctx, int status, Page page) {
+        if (status == UNPROCESSABLE) {
+            page.view().refuse();
+        }
         StringOutput output = new StringOutput(USUAL_PAGE);
         engine.render(template(page.getClass()), page, output);
         ctx.status(status).contentType("text/html; charset=utf-8").result(output.toString());

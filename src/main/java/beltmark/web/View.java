@@ -16,6 +16,8 @@ public final class View {
     private final String csrf;
     private final boolean demo;
     private final UnaryOperator<String> assets;
+    private boolean refused;
+    private boolean focused;
 
     View(Words words, @Nullable Visitor visitor, String csrf, boolean demo, UnaryOperator<String> assets) {
         this.words = words;
@@ -75,6 +77,23 @@ public final class View {
     /** {@return whether the site shows invented demo data} */
     public boolean demo() {
         return demo;
+    }
+
+    /** Says that what was sent could not be taken, so that the page begins with that. */
+    void refuse() {
+        refused = true;
+    }
+
+    /** {@return the title for the browser, which a screen reader says first; it tells when something was refused} */
+    public String pageTitle(String title) {
+        return refused ? text("web.refused-title", "title", title) : title;
+    }
+
+    /** {@return whether a field with that error takes the focus: the first one on the page that has any} */
+    public boolean takesFocus(@Nullable String error) {
+        boolean first = error != null && !focused;
+        focused = focused || first;
+        return first;
     }
 
     /** {@return the address of a static file, such as {@code beltmark.css}} */

@@ -134,10 +134,15 @@ class PeopleJourneyTest {
     @Test
     void settingsRefuseWhatIsNotOffered() {
         Browser browser = site.signIn(SampleSite.NEW_HIRE);
-        assertEquals(
-                400,
-                browser.get("/settings").send("graduation", "sixty-fourth-inch").status());
-        assertEquals(400, browser.get("/settings").send("language", "es").status());
+        Reply graduation = browser.get("/settings").send("graduation", "sixty-fourth-inch");
+        assertEquals(422, graduation.status());
+        assertTrue(graduation.text().contains("Pick one of the choices shown."));
+        Reply language = browser.get("/settings").send("language", "es");
+        assertEquals(422, language.status());
+        assertEquals("language", language.page().select("[autofocus]").attr("name"));
+        assertTrue(
+                language.page().title().startsWith("Error: "), language.page().title());
+        assertFalse(browser.get("/settings").page().title().startsWith("Error"));
     }
 
     @Test
@@ -146,6 +151,7 @@ class PeopleJourneyTest {
         Browser browser = site.signIn(SampleSite.NEW_HIRE);
         Reply wrong = browser.get("/settings").send("new-pin", "830617", "again-pin", "830617", "pin", "000000");
         assertEquals(422, wrong.status());
+        assertEquals("pin", wrong.page().select("[autofocus]").attr("name"));
         assertTrue(browser.get("/settings")
                 .send("new-pin", "830617", "again-pin", "830617", "pin", "")
                 .text()

@@ -105,6 +105,7 @@ class SignoffJourneyTest {
                 "28 11/16 in",
                 refused.page().select("[type=hidden][name=mount-mark-right]").attr("value"));
         assertEquals("", refused.page().select("[name=pin]").attr("value"));
+        assertEquals("pin", refused.page().select("[autofocus]").attr("name"));
         assertEquals(200, refused.send("pin", SampleSite.pin()).status());
         assertEquals(before + 1, records());
     }
