@@ -72,7 +72,7 @@ class NewHireBrowserTest {
     void aLengthIsReadBackWhileItIsTyped() {
         trainee.open("spring-length", "J4");
         chrome.fill("both", "5-1/4");
-        chrome.waitFor("5 1/4 in (133.4 mm)");
+        chrome.waitFor("5 1/4 in (133.35 mm)");
     }
 
     @Test
