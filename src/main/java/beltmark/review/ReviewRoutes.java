@@ -1,5 +1,6 @@
 package beltmark.review;
 
+import beltmark.web.Download;
 import beltmark.web.Form;
 import beltmark.web.Html;
 import beltmark.web.NotFound;
@@ -8,7 +9,6 @@ import beltmark.web.View;
 import beltmark.web.Views;
 import io.javalin.http.Context;
 import io.javalin.router.JavalinDefaultRoutingApi;
-import java.nio.charset.StandardCharsets;
 
 /** The addresses of the lockout review. */
 public final class ReviewRoutes {
@@ -51,9 +51,7 @@ public final class ReviewRoutes {
 
     private void export(Context ctx) {
         String file = new ReviewCsv(views.of(ctx).words()).write(review.listFinished(crew(ctx)));
-        ctx.contentType("text/csv; charset=utf-8; header=present")
-                .header("Content-Disposition", "attachment; filename=\"lockout-quiz.csv\"")
-                .result(file.getBytes(StandardCharsets.UTF_8));
+        Download.csv(ctx, "lockout-quiz", file);
     }
 
     /** The crew to look at; without one, all of them. */

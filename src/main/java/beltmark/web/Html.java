@@ -25,9 +25,14 @@ public final class Html {
         if (status == UNPROCESSABLE) {
             page.view().refuse();
         }
+        ctx.status(status).contentType("text/html; charset=utf-8").result(render(page));
+    }
+
+    /** {@return a page as text, for what is not sent as a page} */
+    public String render(Page page) {
         StringOutput output = new StringOutput(USUAL_PAGE);
         engine.render(template(page.getClass()), page, output);
-        ctx.status(status).contentType("text/html; charset=utf-8").result(output.toString());
+        return output.toString();
     }
 
     /** {@return the template of a page class: the package below the root, and the name without {@code Page}} */

@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.print;
+
+import org.jspecify.annotations.NullMarked;
