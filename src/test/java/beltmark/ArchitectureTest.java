@@ -138,6 +138,7 @@ class ArchitectureTest {
                     "beltmark.recordbook..",
                     "beltmark.web..",
                     "beltmark.content..",
+                    "beltmark.qualification..",
                     "beltmark.people.."))
             .should()
             .dependOnClassesThat(resideInAnyPackage(

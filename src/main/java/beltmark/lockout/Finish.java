@@ -4,10 +4,14 @@ import beltmark.core.lockout.Judge;
 import beltmark.core.lockout.Judgement;
 import beltmark.core.lockout.Question;
 import beltmark.core.lockout.QuizResult;
+import beltmark.qualification.FactBook;
+import beltmark.qualification.NewFact;
 import beltmark.recordbook.Entry;
 import beltmark.recordbook.RecordBook;
 import beltmark.recordbook.Recorded;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import org.jdbi.v3.core.Handle;
 
 /** Ends a sitting in the same change as its last answer: records the result and moves the totals. */
@@ -18,9 +22,16 @@ final class Finish {
     private final RecordBook book;
     private final LockoutStore store = new LockoutStore();
     private final TotalsStore totals = new TotalsStore();
+    private final FactBook facts = new FactBook();
+    private final ZoneId zone;
 
-    Finish(RecordBook book) {
+    /**
+     * @param book where the result is recorded
+     * @param zone of the site, for the day of a pass
+     */
+    Finish(RecordBook book, ZoneId zone) {
         this.book = book;
+        this.zone = zone;
     }
 
     void record(Handle handle, Sitter sitter, Sitting sitting, Instant now) {
@@ -30,6 +41,10 @@ final class Finish {
         Recorded recorded =
                 book.append(handle, new Entry(RESULT, operation, sitter.personId(), sitter.personId(), now, result));
         store.addResult(handle, recorded.sequence(), result, sitter, now);
+        if (result.passed()) {
+            NewFact pass = NewFact.quizPassed(sitter.personId(), result.quiz(), LocalDate.ofInstant(now, zone));
+            facts.add(handle, recorded.sequence(), pass);
+        }
         totals.close(handle, sitter.personId(), result, recorded.sequence());
         sitting.quiz().questions().forEach(question -> count(handle, sitter, sitting, question));
         for (String question : result.criticalMisses()) {

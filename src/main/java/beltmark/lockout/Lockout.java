@@ -6,12 +6,14 @@ import beltmark.core.lockout.Judgement;
 import beltmark.core.lockout.Question;
 import beltmark.core.lockout.Quiz;
 import beltmark.db.Database;
+import beltmark.qualification.FactBook;
 import beltmark.recordbook.Entry;
 import beltmark.recordbook.RecordBook;
 import beltmark.recordbook.Recorded;
 import beltmark.web.NotFound;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -32,6 +34,7 @@ public final class Lockout {
     private final Clock clock;
     private final LongSupplier seeds;
     private final LockoutStore store = new LockoutStore();
+    private final FactBook facts = new FactBook();
     private final TotalsStore totals = new TotalsStore();
     private final Finish finish;
 
@@ -48,7 +51,7 @@ public final class Lockout {
         this.quiz = quiz;
         this.clock = clock;
         this.seeds = seeds;
-        this.finish = new Finish(book);
+        this.finish = new Finish(book, clock.getZone());
     }
 
     /** {@return the quiz in the version in force} */
@@ -127,6 +130,7 @@ public final class Lockout {
             return Taken.REPEATED;
         }
         store.addAnswer(handle, recorded.sequence(), answer, now);
+        facts.active(handle, recorded.sequence(), sitter.personId(), LocalDate.ofInstant(now, clock.getZone()));
         Sitting after = sitting.with(answer.given(operation));
         if (after.isFinished()) {
             finish.record(handle, sitter, after, now);

@@ -11,6 +11,7 @@ import beltmark.core.problem.ProblemFamily;
 import beltmark.core.units.LengthUnit;
 import beltmark.db.Database;
 import beltmark.practice.AttemptStore.Event;
+import beltmark.qualification.FactBook;
 import beltmark.recordbook.Entry;
 import beltmark.recordbook.RecordBook;
 import beltmark.recordbook.Recorded;
@@ -19,6 +20,7 @@ import beltmark.web.OperationId;
 import beltmark.web.Visitor;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -34,6 +36,7 @@ public final class Practice {
     private final Content content;
     private final Clock clock;
     private final AttemptStore store = new AttemptStore();
+    private final FactBook facts = new FactBook();
 
     public Practice(Database database, RecordBook book, Content content, Clock clock) {
         this.database = database;
@@ -140,14 +143,14 @@ public final class Practice {
                 .orElseGet(() -> store.addAttempt(handle, person, sending.problem()));
         store.addEvent(handle, recorded.sequence(), attempt, event, now);
         Attempt after = sending.before().after(event);
+        LocalDate on = LocalDate.ofInstant(now, clock.getZone());
+        facts.active(handle, recorded.sequence(), person, on);
         if (after.working().isFinished()) {
-            store.finish(
-                    handle,
-                    attempt,
-                    person,
-                    sending.problem().family(),
-                    after.working().isClean(),
-                    now);
+            String family = sending.problem().family();
+            store.finish(handle, attempt, person, family, after.working().isClean(), now);
+            if (after.working().isClean()) {
+                facts.clean(handle, recorded.sequence(), person, family, on);
+            }
         }
         return new Answered(Outcome.RECORDED, after, new PartGrade(Map.of()));
     }

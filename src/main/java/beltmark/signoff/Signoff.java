@@ -5,6 +5,8 @@ import beltmark.content.Content;
 import beltmark.core.setup.Tip;
 import beltmark.db.Database;
 import beltmark.people.Pins;
+import beltmark.qualification.FactBook;
+import beltmark.qualification.NewFact;
 import beltmark.recordbook.Entry;
 import beltmark.recordbook.RecordBook;
 import beltmark.recordbook.Recorded;
@@ -37,6 +39,7 @@ public final class Signoff {
     private final Pins pins;
     private final Clock clock;
     private final SignoffStore store = new SignoffStore();
+    private final FactBook facts = new FactBook();
 
     /**
      * @param database where sign-offs are kept
@@ -151,6 +154,10 @@ public final class Signoff {
         Recorded recorded = book.append(handle, entry);
         if (recorded.isNew()) {
             store.add(handle, recorded.sequence(), person, assessor.personId(), body);
+            facts.add(
+                    handle,
+                    recorded.sequence(),
+                    NewFact.demonstration(person, body.card(), assessor.personId(), shown.on()));
             return new Signing(null, recorded.sequence());
         }
         boolean same = getBody(handle, recorded.sequence()).equals(body);

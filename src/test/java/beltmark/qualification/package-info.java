@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.qualification;
+
+import org.jspecify.annotations.NullMarked;
