@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.analysis;
+
+import org.jspecify.annotations.NullMarked;
