@@ -1,5 +1,6 @@
 package beltmark;
 
+import beltmark.cli.AnalyseCommand;
 import beltmark.cli.ComputeCommand;
 import beltmark.cli.GradeCommand;
 import beltmark.cli.ProblemCommand;
@@ -16,7 +17,13 @@ import picocli.CommandLine.Command;
 @Command(
         name = "beltmark",
         mixinStandardHelpOptions = true,
-        subcommands = {Serve.class, ComputeCommand.class, ProblemCommand.class, GradeCommand.class, VerifyCommand.class
+        subcommands = {
+            Serve.class,
+            ComputeCommand.class,
+            ProblemCommand.class,
+            GradeCommand.class,
+            AnalyseCommand.class,
+            VerifyCommand.class
         })
 public final class Main {
 
