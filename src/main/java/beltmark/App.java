@@ -17,6 +17,7 @@ import beltmark.hardware.HardwareRoutes;
 import beltmark.keys.KeyFolder;
 import beltmark.lockout.Lockout;
 import beltmark.lockout.LockoutRoutes;
+import beltmark.outbox.OutboxRoutes;
 import beltmark.people.DemoPeople;
 import beltmark.people.People;
 import beltmark.people.PeopleRoutes;
@@ -96,6 +97,7 @@ public final class App implements AutoCloseable {
             new LockoutRoutes(lockout, views, html).register(routes);
             new ReviewRoutes(review, views, html).register(routes);
             new BoardRoutes(new Board(database, content, clock), views, html).register(routes);
+            new OutboxRoutes(assets, views, html).register(routes);
             new SignoffRoutes(new Signoff(database, book, content, pins, clock), views, html).register(routes);
         });
     }

@@ -52,6 +52,11 @@ public final class Sample {
         return LengthReader.read(typed, LengthUnit.INCH).getLength();
     }
 
+    /** {@return an English text with one value} */
+    public static String says(String key, String name, Object value) {
+        return TEXTS.words(Language.EN, Graduation.SIXTEENTH_INCH).say(key, java.util.Map.of(name, value));
+    }
+
     /** {@return an English text without values} */
     public static String says(String key) {
         return TEXTS.words(Language.EN, Graduation.SIXTEENTH_INCH).say(key);

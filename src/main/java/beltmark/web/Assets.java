@@ -65,11 +65,21 @@ public final class Assets {
         return "/static/" + hashed;
     }
 
+    /** {@return a file by its plain name, which must exist; for the few addresses that cannot have a hash in them} */
+    public Asset get(String name) {
+        return find(path(name).substring("/static/".length())).orElseThrow();
+    }
+
     Optional<Asset> find(String hashedName) {
         return Optional.ofNullable(byHashedName.get(hashedName));
     }
 
-    /** A file as it is sent. */
+    /**
+     * A file as it is sent.
+     *
+     * @param type its content type
+     * @param bytes its content
+     */
     @SuppressWarnings("ArrayRecordComponent") // never compared
-    record Asset(String type, byte[] bytes) {}
+    public record Asset(String type, byte[] bytes) {}
 }

@@ -32,10 +32,13 @@ public final class Cookies {
         ctx.cookie(cookie(visitorName(), "", 0));
     }
 
-    /** Takes the session token from the browser, and with it everything else the browser keeps of us. */
+    /**
+     * Takes the session token from the browser, and with it what the browser keeps of pages. Not its storage: what a person
+     * has sent without network is kept there until the server has it.
+     */
     public void endSession(Context ctx) {
         ctx.cookie(cookie(sessionName(), "", 0));
-        ctx.header("Clear-Site-Data", "\"cache\", \"cookies\", \"storage\"");
+        ctx.header("Clear-Site-Data", "\"cache\", \"cookies\"");
     }
 
     /** {@return what the forms of this visitor are bound to; a visitor without any cookie is given one} */

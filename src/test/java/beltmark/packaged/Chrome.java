@@ -13,6 +13,7 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
+import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
@@ -35,6 +36,7 @@ final class Chrome implements AutoCloseable {
     private final ChromeDriver driver;
     private final String site;
     private final PageCheck check;
+    private String first = "";
 
     private Chrome(ChromeDriver driver, String site, PageCheck check) {
         this.driver = driver;
@@ -89,6 +91,27 @@ final class Chrome implements AutoCloseable {
                 .filter(Files::isExecutable)
                 .findFirst()
                 .orElseThrow(() -> new IllegalStateException("not on the PATH: " + String.join(", ", names)));
+    }
+
+    /** From now on the network is cut at times. */
+    void expectNetworkFaults() {
+        check.expectNetworkFaults();
+    }
+
+    /** Presses a button that leads to no other page. */
+    void pressInPlace(String selector) {
+        find(selector).click();
+    }
+
+    /** Opens a second tab and turns to it; {@link #turnBack} leads to the first. */
+    void openTab() {
+        first = driver.getWindowHandle();
+        driver.switchTo().newWindow(WindowType.TAB);
+    }
+
+    /** Turns back to the tab from before {@link #openTab}. */
+    void turnBack() {
+        driver.switchTo().window(first);
     }
 
     /** Goes to a path of the site by the address line. */

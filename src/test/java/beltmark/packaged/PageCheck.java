@@ -37,9 +37,12 @@ final class PageCheck {
     /** The browser also reports that the page itself came as "asked again" or "not there", which is meant. */
     private static final Pattern MEANT = Pattern.compile("status of (404|409|422)");
 
+    private static final Pattern CUT = Pattern.compile("net::ERR_|status of (401|403)");
+
     private final ChromeDriver driver;
     private final Path screens;
     private final boolean scripts;
+    private boolean networkCut;
     private int pages;
 
     /**
@@ -62,6 +65,11 @@ final class PageCheck {
             assertEquals(List.of(), graveFindings(), () -> "axe-core on " + address());
         }
         assertEquals(List.of(), complaints(), () -> "the browser on " + address());
+    }
+
+    /** From now on the network is cut at times, which the browser complains of, and rightly. */
+    void expectNetworkFaults() {
+        networkCut = true;
     }
 
     /** The element with the focus must be seen to have it. */
@@ -105,6 +113,7 @@ final class PageCheck {
                 .map(LogEntry::getMessage)
                 .filter(message -> !(message.startsWith(address() + " ")
                         && MEANT.matcher(message).find()))
+                .filter(message -> !(networkCut && CUT.matcher(message).find()))
                 .toList();
     }
 

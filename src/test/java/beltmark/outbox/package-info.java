@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.outbox;
+
+import org.jspecify.annotations.NullMarked;
