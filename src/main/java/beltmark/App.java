@@ -19,6 +19,7 @@ import beltmark.lockout.Lockout;
 import beltmark.lockout.LockoutRoutes;
 import beltmark.outbox.OutboxRoutes;
 import beltmark.people.DemoPeople;
+import beltmark.people.Joining;
 import beltmark.people.People;
 import beltmark.people.PeopleRoutes;
 import beltmark.people.PersonSessions;
@@ -26,6 +27,8 @@ import beltmark.people.Pins;
 import beltmark.people.SettingsRoutes;
 import beltmark.people.SignIn;
 import beltmark.people.SignInRoutes;
+import beltmark.people.staff.Staff;
+import beltmark.people.staff.StaffRoutes;
 import beltmark.practice.Practice;
 import beltmark.practice.PracticeRoutes;
 import beltmark.recordbook.RecordBook;
@@ -74,6 +77,7 @@ public final class App implements AutoCloseable {
             playDemoYear(clock, content, quiz, texts);
         }
         boolean demo = people.isDemo();
+        Staff staff = new Staff(database, book, clock, new Joining(pins), sessions);
 
         Practice practice = new Practice(database, book, content, clock);
 
@@ -91,6 +95,7 @@ public final class App implements AutoCloseable {
             new SignInRoutes(signIn, cookies, views, html).register(routes);
             new SettingsRoutes(people, signIn, texts.languages(), cookies, views, html).register(routes);
             new PeopleRoutes(people, views, html).register(routes);
+            new StaffRoutes(staff, views, html).register(routes);
             new PracticeRoutes(practice, views, html, new SecureRandom()).register(routes);
             new HardwareRoutes(content, views, html).register(routes);
             new SheetRoutes(sheets, content, views, html).register(routes);

@@ -56,6 +56,14 @@ public record DemoPeople(String pin, List<DemoCrew> crews) {
         public DemoPerson {
             roles = List.copyOf(roles);
         }
+
+        private Newcomer toNewcomer() {
+            return new Newcomer(
+                    name,
+                    roles.stream().map(Role::of).collect(Collectors.toSet()),
+                    Language.EN,
+                    Graduation.valueOf(length.toUpperCase(Locale.ROOT).replace('-', '_')));
+        }
     }
 
     /** {@return what the file shipped with the program says} */
@@ -80,30 +88,17 @@ public record DemoPeople(String pin, List<DemoCrew> crews) {
         // one hash for all: they have the same PIN, and it is printed
         StoredPin stored = pins.hash(pin, false).join();
         database.write(handle -> {
-                    crews.forEach(crew -> add(handle, crew, stored));
+                    crews.forEach(crew -> add(handle, crew, new Joining(pins), stored));
                     return crews.size();
                 })
                 .join();
         return true;
     }
 
-    private static void add(Handle handle, DemoCrew crew, StoredPin stored) {
-        PersonStore people = new PersonStore();
-        long crewId = people.addCrew(handle, crew.name(), true);
+    private static void add(Handle handle, DemoCrew crew, Joining joining, StoredPin stored) {
+        long crewId = new PersonStore().addCrew(handle, crew.name(), true);
         for (DemoPerson person : crew.people()) {
-            long id = people.addPerson(handle, toPerson(person, crewId));
-            new PinStore().set(handle, id, stored);
+            joining.join(handle, person.toNewcomer(), crewId, Membership.SINCE_EVER, stored);
         }
-    }
-
-    private static Person toPerson(DemoPerson person, long crewId) {
-        return new Person(
-                0,
-                person.name(),
-                crewId,
-                person.roles().stream().map(Role::of).collect(Collectors.toSet()),
-                Language.EN,
-                Graduation.valueOf(person.length().toUpperCase(Locale.ROOT).replace('-', '_')),
-                true);
     }
 }

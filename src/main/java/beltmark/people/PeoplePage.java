@@ -2,6 +2,7 @@ package beltmark.people;
 
 import beltmark.web.OperationId;
 import beltmark.web.Page;
+import beltmark.web.Role;
 import beltmark.web.View;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -38,6 +39,11 @@ public record PeoplePage(View view, List<CrewRows> crews) implements Page {
      * @param operation names the reset, should it be sent
      */
     public record Row(Person person, boolean mayReset, OperationId operation) {}
+
+    /** {@return whether the reader may change more than PINs} */
+    public boolean isAdmin() {
+        return view.has(Role.ADMIN);
+    }
 
     /** {@return the roles of a person in words} */
     public String roles(Row row) {

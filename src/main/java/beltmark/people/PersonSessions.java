@@ -75,7 +75,8 @@ public final class PersonSessions implements Sessions {
         store.end(handle, hash(token));
     }
 
-    void endOfPerson(Handle handle, long personId) {
+    /** Ends all sessions of a person, within a change. */
+    public void endOfPerson(Handle handle, long personId) {
         store.endOfPerson(handle, personId);
     }
 

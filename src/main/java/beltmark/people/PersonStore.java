@@ -6,11 +6,8 @@ import beltmark.web.NotFound;
 import beltmark.web.Role;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
 
@@ -85,13 +82,13 @@ final class PersonStore {
         return findPerson(handle, id).orElseThrow(() -> new NotFound("person " + id));
     }
 
-    long addPerson(Handle handle, Person person) {
+    long addPerson(Handle handle, Newcomer newcomer, long crewId) {
         return handle.createQuery(ADD_PERSON)
-                .bind("name", person.name())
-                .bind("crew", person.crewId())
-                .bind("roles", toText(person.orderedRoles()))
-                .bind("language", person.language().tag())
-                .bind("graduation", person.graduation().name())
+                .bind("name", newcomer.name())
+                .bind("crew", crewId)
+                .bind("roles", Role.words(newcomer.roles()))
+                .bind("language", newcomer.language().tag())
+                .bind("graduation", newcomer.graduation().name())
                 .mapTo(Long.class)
                 .one();
     }
@@ -113,20 +110,9 @@ final class PersonStore {
                 row.getLong("id"),
                 row.getString("name"),
                 row.getLong("crew_id"),
-                toRoles(row.getString("roles")),
+                Role.ofWords(row.getString("roles")),
                 Language.ofTag(row.getString("language")),
                 Graduation.valueOf(row.getString("graduation")),
                 row.getBoolean("active"));
-    }
-
-    private static String toText(Set<Role> roles) {
-        return roles.stream().map(Role::word).collect(Collectors.joining(" "));
-    }
-
-    private static Set<Role> toRoles(String text) {
-        return Arrays.stream(text.split(" ", -1))
-                .filter(word -> !word.isEmpty())
-                .map(Role::of)
-                .collect(Collectors.toUnmodifiableSet());
     }
 }

@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.people.staff;
+
+import org.jspecify.annotations.NullMarked;
