@@ -27,6 +27,8 @@ import beltmark.people.Pins;
 import beltmark.people.SettingsRoutes;
 import beltmark.people.SignIn;
 import beltmark.people.SignInRoutes;
+import beltmark.people.intake.Intake;
+import beltmark.people.intake.IntakeRoutes;
 import beltmark.people.staff.Staff;
 import beltmark.people.staff.StaffRoutes;
 import beltmark.practice.Practice;
@@ -77,7 +79,8 @@ public final class App implements AutoCloseable {
             playDemoYear(clock, content, quiz, texts);
         }
         boolean demo = people.isDemo();
-        Staff staff = new Staff(database, book, clock, new Joining(pins), sessions);
+        Joining joining = new Joining(pins);
+        Staff staff = new Staff(database, book, clock, joining, sessions);
 
         Practice practice = new Practice(database, book, content, clock);
 
@@ -95,6 +98,8 @@ public final class App implements AutoCloseable {
             new SignInRoutes(signIn, cookies, views, html).register(routes);
             new SettingsRoutes(people, signIn, texts.languages(), cookies, views, html).register(routes);
             new PeopleRoutes(people, views, html).register(routes);
+            new IntakeRoutes(new Intake(database, book, clock, joining), texts.languages(), views, html)
+                    .register(routes);
             new StaffRoutes(staff, views, html).register(routes);
             new PracticeRoutes(practice, views, html, new SecureRandom()).register(routes);
             new HardwareRoutes(content, views, html).register(routes);

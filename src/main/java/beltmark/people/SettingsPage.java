@@ -35,12 +35,13 @@ public record SettingsPage(
         implements Page {
 
     /** The graduations of the tapes in use. */
-    static final List<Graduation> GRADUATIONS =
+    public static final List<Graduation> GRADUATIONS =
             List.of(Graduation.SIXTEENTH_INCH, Graduation.THIRTY_SECOND_INCH, Graduation.MILLIMETRE);
 
     private static final Length EXAMPLE = Length.ofSixteenths(76);
 
-    static String word(Graduation graduation) {
+    /** {@return a graduation as it is written in forms, files and text keys} */
+    public static String word(Graduation graduation) {
         return graduation.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 

@@ -3,6 +3,7 @@ package beltmark.web;
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
+import io.javalin.config.SizeUnit;
 import io.javalin.http.HandlerType;
 import io.javalin.router.JavalinDefaultRoutingApi;
 import java.util.function.Consumer;
@@ -12,7 +13,7 @@ import org.eclipse.jetty.server.handler.MinimumDataRateHandler;
 /** Sets up the HTTP server: limits, headers, gate and error pages first, then the routes of the features. */
 public final class WebServer {
 
-    /** Largest request: a form with every field full; nothing is uploaded. */
+    /** Largest request: a form with every field full, or a list of people. */
     private static final long MOST_REQUEST_BYTES = 64L * 1024;
 
     private static final int MOST_HEADER_BYTES = 8 * 1024;
@@ -59,6 +60,10 @@ public final class WebServer {
         config.startup.showOldJavalinVersionWarning = false;
         config.http.prefer405over404 = true;
         config.http.maxRequestSize = MOST_REQUEST_BYTES;
+        config.jetty.multipartConfig.maxTotalRequestSize(MOST_REQUEST_BYTES, SizeUnit.BYTES);
+        config.jetty.multipartConfig.maxFileSize(MOST_REQUEST_BYTES, SizeUnit.BYTES);
+        // nothing that is sent is written to disk before it is looked at
+        config.jetty.multipartConfig.maxInMemoryFileSize((int) MOST_REQUEST_BYTES, SizeUnit.BYTES);
         // a page holds a secret token next to text that others may choose
         config.http.compressionStrategy = CompressionStrategy.NONE;
         config.jetty.modifyHttpConfiguration(WebServer::limit);

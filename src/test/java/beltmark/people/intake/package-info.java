@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.people.intake;
+
+import org.jspecify.annotations.NullMarked;
