@@ -25,9 +25,11 @@ import org.junit.jupiter.api.Test;
 class IntakeJourneyTest {
 
     private static final String IMPORT = "/people/import";
-    private static final String TWO_NEW = "name,crew,roles,language,lengths,since\r\n"
-            + "Ana Beltrán,Night crew,,en,mm,2026-03-01\r\n"
-            + "Tomasz Wilk,night CREW,\"supervisor, trainer\",,1/32,\r\n";
+    private static final String TWO_NEW = """
+            name,crew,roles,language,lengths,since
+            Ana Beltrán,Night crew,,en,mm,2026-03-01
+            Tomasz Wilk,night CREW,"supervisor, trainer",,1/32,
+            """;
 
     private SampleSite site;
     private Browser admin;
