@@ -1,21 +1,36 @@
 package beltmark.board;
 
 import beltmark.content.Content;
+import beltmark.core.problem.ProblemFamily;
+import beltmark.core.qualification.Judge;
+import beltmark.core.qualification.QualificationRule;
 import beltmark.db.Database;
+import beltmark.qualification.AsOf;
+import beltmark.qualification.Standings;
 import beltmark.web.NotFound;
 import beltmark.web.Role;
 import beltmark.web.Visitor;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import org.jdbi.v3.core.Handle;
 
 /** Who may see whose records, and reads them. */
 public final class Board {
 
+    /** How many people are shown on one page. */
+    static final int PAGE_SIZE = 50;
+
     private final Database database;
     private final Content content;
     private final Clock clock;
+    private final Standings standings;
     private final BoardStore store = new BoardStore();
     private final EvidenceStore evidence = new EvidenceStore();
 
@@ -28,18 +43,20 @@ public final class Board {
         this.database = database;
         this.content = content;
         this.clock = clock;
+        this.standings = new Standings(content.rules());
     }
 
     /**
-     * People with their facts.
+     * Some people with their facts.
      *
-     * @param members by crew and name
-     * @param facts by person; nobody without any is among them
+     * @param people them, by crew and name
+     * @param total how many there are on all pages
+     * @param page which page it is, from 1
      */
-    record Sheet(List<Member> members, Map<Long, PersonFacts> facts) {
+    record Sheet(Map<Member, PersonFacts> people, int total, int page) {
 
-        PersonFacts factsOf(Member member) {
-            return facts.getOrDefault(member.id(), PersonFacts.of(member.id()));
+        int pages() {
+            return Math.max(1, (total + PAGE_SIZE - 1) / PAGE_SIZE);
         }
     }
 
@@ -54,16 +71,95 @@ public final class Board {
     }
 
     /**
-     * Reads the board.
+     * Reads one page of the board.
      *
-     * @param visitor who looks
-     * @param crew the crew chosen, or {@link BoardStore#ALL}; without effect for who sees only the own one
-     * @return everybody the visitor may see
+     * @param visitor who looks; a crew asked for is without effect for who sees only the own one
+     * @param query what is asked for
      */
-    Sheet sheet(Visitor visitor, long crew) {
-        long shown = seesAll(visitor) ? crew : visitor.crewId();
-        return database.read(handle -> new Sheet(
-                store.listMembers(handle, shown), store.mapFacts(handle, shown, BoardStore.ALL, clock.getZone())));
+    Sheet sheet(Visitor visitor, BoardQuery query) {
+        return database.read(handle -> {
+            List<Member> chosen = listChosen(handle, crew(visitor, query), query);
+            int pages = Math.max(1, (chosen.size() + PAGE_SIZE - 1) / PAGE_SIZE);
+            int page = Math.min(query.page(), pages);
+            int from = Math.min((page - 1) * PAGE_SIZE, chosen.size());
+            List<Member> shown = chosen.subList(from, Math.min(from + PAGE_SIZE, chosen.size()));
+            return new Sheet(mapFacts(handle, shown, query.asOf()), chosen.size(), page);
+        });
+    }
+
+    /** {@return where everybody stands who was asked for, for a file} */
+    Map<Member, Judge> mapJudges(Visitor visitor, BoardQuery query) {
+        return database.read(handle -> judges(handle, listChosen(handle, crew(visitor, query), query), query.asOf()));
+    }
+
+    private static long crew(Visitor visitor, BoardQuery query) {
+        return !seesAll(visitor)
+                ? visitor.crewId()
+                : query.crew().isEmpty() ? BoardStore.ALL : Long.parseLong(query.crew());
+    }
+
+    private List<Member> listChosen(Handle handle, long crew, BoardQuery query) {
+        List<Member> everybody = store.listMembers(handle, crew);
+        if (query.status().isEmpty()) {
+            return everybody;
+        }
+        List<String> qualifications =
+                listRules(query).stream().map(QualificationRule::id).toList();
+        List<Member> chosen = new ArrayList<>();
+        judges(handle, everybody, query.asOf()).forEach((member, judge) -> {
+            if (qualifications.stream()
+                    .anyMatch(id -> judge.standing(id).status().id().equals(query.status()))) {
+                chosen.add(member);
+            }
+        });
+        return chosen;
+    }
+
+    /** {@return the rules of the day that are for the card asked for, or for none} */
+    List<QualificationRule> listRules(BoardQuery query) {
+        return content.rules().listValid(query.asOf().on()).stream()
+                .filter(rule -> query.card().isEmpty()
+                        || rule.card().isEmpty()
+                        || rule.card().get().equals(query.card()))
+                .toList();
+    }
+
+    private Map<Member, Judge> judges(Handle handle, List<Member> members, AsOf asOf) {
+        Map<Long, Judge> judges = standings.judges(
+                handle, members.stream().map(Member::id).toList(), asOf.on(), asOf.knownAt(clock.getZone()));
+        Map<Member, Judge> byMember = new LinkedHashMap<>();
+        for (Member member : members) {
+            Judge judge = judges.get(member.id());
+            if (judge != null) {
+                byMember.put(member, judge);
+            }
+        }
+        return byMember;
+    }
+
+    private Map<Member, PersonFacts> mapFacts(Handle handle, List<Member> members, AsOf asOf) {
+        List<Long> people = members.stream().map(Member::id).toList();
+        List<String> families =
+                content.families().stream().map(ProblemFamily::id).toList();
+        Map<Long, Set<String>> begun = store.mapBegun(handle, people, families, upTo(asOf));
+        Map<Long, Map<String, LocalDate>> sat = new HashMap<>();
+        store.listSat(handle, people, upTo(asOf))
+                .forEach(one ->
+                        sat.put(one.person(), Map.of(one.quiz(), LocalDate.ofInstant(one.at(), clock.getZone()))));
+        Map<Member, PersonFacts> facts = new LinkedHashMap<>();
+        judges(handle, members, asOf)
+                .forEach((member, judge) -> facts.put(
+                        member,
+                        new PersonFacts(
+                                judge,
+                                begun.getOrDefault(member.id(), Set.of()),
+                                sat.getOrDefault(member.id(), Map.of()))));
+        return facts;
+    }
+
+    /** What is recorded at once, happens and is known at the same moment: the earlier of the two limits holds. */
+    private Instant upTo(AsOf asOf) {
+        return asOf.end(clock.getZone());
     }
 
     /** {@return a person whose records the visitor may see; throws {@link NotFound} for anybody else} */
@@ -79,26 +175,33 @@ public final class Board {
     }
 
     /** {@return the facts of one person} */
-    PersonFacts facts(Member member) {
-        return database.read(handle -> store.mapFacts(handle, BoardStore.ALL, member.id(), clock.getZone()))
-                .getOrDefault(member.id(), PersonFacts.of(member.id()));
+    PersonFacts facts(Member member, AsOf asOf) {
+        Map<Member, PersonFacts> facts = database.read(handle -> mapFacts(handle, List.of(member), asOf));
+        return facts.values().iterator().next();
     }
 
-    /** {@return a column by the last part of its address; throws {@link NotFound} when there is none} */
-    Column getColumn(String id) {
-        return Column.all(content).stream()
+    /** {@return a column by the last part of its address; throws {@link NotFound} when the day has none such} */
+    Column getColumn(String id, LocalDate on) {
+        return Column.all(content, on).stream()
                 .filter(column -> column.id().equals(id))
                 .findFirst()
                 .orElseThrow(() -> new NotFound("no column"));
     }
 
-    /** {@return the records behind a cell, the latest first} */
-    List<Evidence> listEvidence(Member member, Column column) {
+    /** {@return the records behind a cell as of a day, the latest first} */
+    List<Evidence> listEvidence(Member member, Column column, AsOf asOf) {
+        EvidenceStore.Asked asked =
+                new EvidenceStore.Asked(member.id(), column.of(), asOf.on(), upTo(asOf), asOf.knownAt(clock.getZone()));
         return database.read(handle -> switch (column.group()) {
-            case PRACTICE -> evidence.listPractice(handle, member.id(), column.of());
-            case QUIZ -> evidence.listQuiz(handle, member.id(), column.of());
-            case DEMONSTRATION -> evidence.listDemonstrations(handle, member.id(), column.of());
-            case QUALIFICATION -> List.of();
+            case PRACTICE -> evidence.listPractice(handle, asked);
+            case QUIZ -> evidence.listQuiz(handle, asked);
+            case PAPER -> evidence.listPapers(handle, asked);
+            case DEMONSTRATION -> evidence.listDemonstrations(handle, asked);
+            case QUALIFICATION -> {
+                QualificationRule rule =
+                        content.rules().findValid(column.of(), asOf.on()).orElseThrow();
+                yield evidence.listOrders(handle, asked, rule.card().orElse(""), rule.procedures());
+            }
         });
     }
 

@@ -1,5 +1,7 @@
 package beltmark.board;
 
+import beltmark.qualification.AsOf;
+import beltmark.web.Download;
 import beltmark.web.Form;
 import beltmark.web.Html;
 import beltmark.web.NotFound;
@@ -8,7 +10,6 @@ import beltmark.web.Views;
 import io.javalin.http.Context;
 import io.javalin.router.JavalinDefaultRoutingApi;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
 
 /** The addresses of the crew board, of one person's record, and of the records behind a cell. */
 public final class BoardRoutes {
@@ -26,6 +27,7 @@ public final class BoardRoutes {
     /** Adds the routes; one's own record is open to everybody who is signed in. */
     public void register(JavalinDefaultRoutingApi routes) {
         routes.get("/board", this::show, Role.SUPERVISOR, Role.COORDINATOR, Role.ADMIN);
+        routes.get("/board.csv", this::export, Role.SUPERVISOR, Role.COORDINATOR, Role.ADMIN);
         routes.get("/board/me", this::ownRecord, Role.SIGNED_IN);
         routes.get("/board/me/{column}", this::ownEvidence, Role.SIGNED_IN);
         routes.get("/board/{person}", this::record, Role.SUPERVISOR, Role.COORDINATOR, Role.ADMIN);
@@ -34,19 +36,31 @@ public final class BoardRoutes {
 
     private void show(Context ctx) {
         List<Crew> crews = board.listCrews(views.visitor(ctx));
-        Crew crew = crew(ctx.queryParam("crew"), crews);
-        Board.Sheet sheet = board.sheet(views.visitor(ctx), crew == null ? BoardStore.ALL : crew.id());
-        html.show(ctx, pages(ctx).board(sheet, crews, crew));
+        BoardQuery query = query(ctx, crews);
+        html.show(ctx, pages(ctx).board(board.sheet(views.visitor(ctx), query), crews, query));
     }
 
-    private static @Nullable Crew crew(@Nullable String asked, List<Crew> crews) {
-        if (asked == null || asked.isEmpty() || crews.isEmpty()) {
-            return null;
+    private void export(Context ctx) {
+        BoardQuery query = query(ctx, board.listCrews(views.visitor(ctx)));
+        String file = new BoardCsv(
+                        views.of(ctx).words(),
+                        board.listRules(query),
+                        query.asOf().on())
+                .write(board.mapJudges(views.visitor(ctx), query));
+        Download.csv(ctx, "crew-board-" + query.asOf().on(), file);
+    }
+
+    private BoardQuery query(Context ctx, List<Crew> crews) {
+        BoardQuery query = BoardQuery.of(Form.ofAddress(ctx), board.today());
+        boolean knowsCrew = query.crew().isEmpty()
+                || crews.isEmpty()
+                || crews.stream().anyMatch(crew -> Long.toString(crew.id()).equals(query.crew()));
+        boolean knowsCard =
+                query.card().isEmpty() || board.content().findCard(query.card()).isPresent();
+        if (!knowsCrew || !knowsCard) {
+            throw new NotFound("no crew or card");
         }
-        return crews.stream()
-                .filter(crew -> Long.toString(crew.id()).equals(asked))
-                .findFirst()
-                .orElseThrow(() -> new NotFound("no crew"));
+        return query;
     }
 
     private void ownRecord(Context ctx) {
@@ -58,11 +72,15 @@ public final class BoardRoutes {
     }
 
     private void ownEvidence(Context ctx) {
-        html.show(ctx, pages(ctx).evidence(self(ctx), true, board.getColumn(ctx.pathParam("column"))));
+        html.show(ctx, pages(ctx).evidence(self(ctx), true, column(ctx)));
     }
 
     private void evidence(Context ctx) {
-        html.show(ctx, pages(ctx).evidence(member(ctx), false, board.getColumn(ctx.pathParam("column"))));
+        html.show(ctx, pages(ctx).evidence(member(ctx), false, column(ctx)));
+    }
+
+    private Column column(Context ctx) {
+        return board.getColumn(ctx.pathParam("column"), asOf(ctx).on());
     }
 
     private Member self(Context ctx) {
@@ -73,7 +91,11 @@ public final class BoardRoutes {
         return board.getMember(views.visitor(ctx), Form.pathNumber(ctx, "person"));
     }
 
+    private AsOf asOf(Context ctx) {
+        return AsOf.of(Form.ofAddress(ctx), board.today());
+    }
+
     private BoardPages pages(Context ctx) {
-        return new BoardPages(views.of(ctx), board);
+        return new BoardPages(views.of(ctx), board, asOf(ctx));
     }
 }

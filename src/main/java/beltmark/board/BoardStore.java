@@ -1,21 +1,19 @@
 package beltmark.board;
 
-import beltmark.board.PersonFacts.Sat;
-import beltmark.board.PersonFacts.Shown;
-import beltmark.board.PersonFacts.Worked;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneId;
+import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
 
-/** What the board reads of people, and of the totals and records of the other features: two statements for a whole board. */
+/** What the board reads of people, and of what they have tried without its counting for anything. */
 final class BoardStore {
 
     private static final String LIST_CREWS = "SELECT id, name FROM people_crew ORDER BY name";
@@ -32,22 +30,25 @@ final class BoardStore {
             FROM people_person p JOIN people_crew c ON c.id = p.crew_id
             WHERE p.id = :id AND p.active = 1""";
 
-    private static final String LIST_FACTS = """
-            WITH member AS (
-                SELECT id FROM people_person
-                WHERE active = 1 AND (:crew = 0 OR crew_id = :crew) AND (:person = 0 OR id = :person))
-            SELECT t.person_id, 'practice' AS kind, t.family AS of, t.attempts AS number, t.clean_count AS good,
-                t.last_clean_at_ms AS at_ms, NULL AS day
-            FROM member JOIN practice_tally t ON t.person_id = member.id
-            UNION ALL
-            SELECT r.person_id, 'quiz', r.quiz, 1, r.passed, r.finished_at_ms, NULL
-            FROM member JOIN lockout_result r ON r.person_id = member.id
-            UNION ALL
-            SELECT d.person_id, 'demonstration', d.card, d.assessor_id, 1, NULL, d.happened_on
-            FROM member JOIN signoff_demonstration d ON d.person_id = member.id""";
+    private static final String LIST_BEGUN = """
+            SELECT p.value AS person_id, f.value AS family
+            FROM json_each(:people) p CROSS JOIN json_each(:families) f
+            WHERE EXISTS (
+                SELECT 1 FROM practice_attempt
+                WHERE person_id = p.value AND family = f.value AND finished_at_ms <= :upTo)""";
 
-    /** Everybody, or every crew. */
+    private static final String LIST_SAT = """
+            SELECT r.person_id, r.quiz, r.finished_at_ms
+            FROM json_each(:people) p CROSS JOIN lockout_result r ON r.seq = (
+                SELECT seq FROM lockout_result
+                WHERE person_id = p.value AND finished_at_ms <= :upTo
+                ORDER BY seq DESC LIMIT 1)""";
+
+    /** Every crew. */
     static final long ALL = 0;
+
+    /** The last sitting of a quiz. */
+    record Sat(long person, String quiz, Instant at) {}
 
     List<Crew> listCrews(Handle handle) {
         return handle.createQuery(LIST_CREWS)
@@ -70,40 +71,29 @@ final class BoardStore {
                 .findOne();
     }
 
-    /**
-     * Reads the facts of many people at once.
-     *
-     * @param crew a crew or {@link #ALL}
-     * @param person a person or {@link #ALL}
-     * @param zone of the site, for the day of an instant
-     * @return the facts by person; nobody without any is among them
-     */
-    Map<Long, PersonFacts> mapFacts(Handle handle, long crew, long person, ZoneId zone) {
-        Map<Long, PersonFacts> facts = new HashMap<>();
-        handle.createQuery(LIST_FACTS)
-                .bind("crew", crew)
-                .bind("person", person)
-                .map((row, context) -> addTo(facts, row, zone))
+    /** {@return the families of which each person had finished a problem} */
+    Map<Long, Set<String>> mapBegun(Handle handle, Collection<Long> people, Collection<String> families, Instant upTo) {
+        Map<Long, Set<String>> begun = new HashMap<>();
+        handle.createQuery(LIST_BEGUN)
+                .bind("people", people.toString())
+                .bind("families", "[\"" + String.join("\",\"", families) + "\"]")
+                .bind("upTo", upTo)
+                .map((row, context) -> begun.computeIfAbsent(row.getLong("person_id"), person -> new HashSet<>())
+                        .add(row.getString("family")))
                 .forEach(added -> {});
-        return facts;
+        return begun;
     }
 
-    private static long addTo(Map<Long, PersonFacts> facts, ResultSet row, ZoneId zone) throws SQLException {
-        long person = row.getLong("person_id");
-        PersonFacts own = facts.computeIfAbsent(person, PersonFacts::of);
-        String of = row.getString("of");
-        int good = row.getInt("good");
-        switch (row.getString("kind")) {
-            case "practice" -> own.worked().put(of, new Worked(row.getInt("number"), good, day(row, zone)));
-            case "quiz" -> day(row, zone).ifPresent(on -> own.quizzes().add(new Sat(of, good == 1, on)));
-            default -> own.shown().add(new Shown(of, row.getLong("number"), LocalDate.parse(row.getString("day"))));
-        }
-        return person;
-    }
-
-    private static Optional<LocalDate> day(ResultSet row, ZoneId zone) throws SQLException {
-        long at = row.getLong("at_ms");
-        return row.wasNull() ? Optional.empty() : Optional.of(LocalDate.ofInstant(Instant.ofEpochMilli(at), zone));
+    /** {@return the last sitting of each person} */
+    List<Sat> listSat(Handle handle, Collection<Long> people, Instant upTo) {
+        return handle.createQuery(LIST_SAT)
+                .bind("people", people.toString())
+                .bind("upTo", upTo)
+                .map((row, context) -> new Sat(
+                        row.getLong("person_id"),
+                        row.getString("quiz"),
+                        Instant.ofEpochMilli(row.getLong("finished_at_ms"))))
+                .list();
     }
 
     private static Member toMember(ResultSet row, StatementContext context) throws SQLException {

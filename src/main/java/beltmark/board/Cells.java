@@ -1,85 +1,92 @@
 package beltmark.board;
 
-import beltmark.board.PersonFacts.Worked;
 import beltmark.content.Content;
 import beltmark.core.qualification.CleanNeed;
-import beltmark.core.qualification.Finding;
-import beltmark.core.qualification.Judge;
+import beltmark.core.qualification.FactKind;
+import beltmark.core.qualification.Needs;
 import beltmark.core.qualification.QualificationRule;
 import beltmark.core.qualification.Standing;
 import beltmark.core.qualification.Status;
-import beltmark.core.units.Word;
+import beltmark.qualification.StandingWords;
 import beltmark.web.View;
 import java.time.LocalDate;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** Says what a person has passed, column by column. */
 final class Cells {
 
     private final View view;
-    private final Content content;
-    private final LocalDate today;
+    private final StandingWords words;
+    private final List<QualificationRule> rules;
+    private final LocalDate on;
 
     /**
      * @param view the words
-     * @param content families, cards and rules
-     * @param today the day asked about
+     * @param content the rules
+     * @param on the day asked about
      */
-    Cells(View view, Content content, LocalDate today) {
+    Cells(View view, Content content, LocalDate on) {
         this.view = view;
-        this.content = content;
-        this.today = today;
+        this.words = new StandingWords(view.words());
+        this.rules = content.rules().listValid(on);
+        this.on = on;
     }
 
-    List<Cell> row(PersonFacts facts) {
-        return Column.all(content).stream().map(column -> cell(column, facts)).toList();
+    List<Cell> row(List<Column> columns, PersonFacts facts) {
+        return columns.stream().map(column -> cell(column, facts)).toList();
     }
 
     Cell cell(Column column, PersonFacts facts) {
         return switch (column.group()) {
-            case PRACTICE -> practice(column, facts.worked(column.of()));
-            case QUIZ -> quiz(column, facts);
+            case PRACTICE -> practice(column, facts);
+            case QUIZ -> passed(column, facts, FactKind.QUIZ_PASSED, rule -> rule.needs().quiz().stream());
+            case PAPER -> passed(column, facts, FactKind.PAPER_PASSED, rule -> rule.needs().papers().stream());
             case DEMONSTRATION -> demonstration(column, facts);
-            case QUALIFICATION -> qualification(column, facts);
+            case QUALIFICATION -> qualification(column, facts.judge().standing(column.of()));
         };
     }
 
-    private Cell practice(Column column, Worked worked) {
+    private Cell practice(Column column, PersonFacts facts) {
         int need = need(column.of());
-        String day = worked.lastClean().map(view.words()::day).orElse("");
-        if (worked.clean() >= need) {
-            return new Cell(column, State.DONE, view.text("board.clean", "count", worked.clean()), day);
+        int clean = facts.clean(column.of());
+        String day = facts.findLast(FactKind.CLEAN, column.of())
+                .map(view.words()::day)
+                .orElse("");
+        if (clean >= need) {
+            String key = clean == CleanNeed.MOST ? "board.clean-or-more" : "board.clean";
+            return new Cell(column, State.DONE, view.text(key, "count", clean), day);
         }
-        if (worked.finished() == 0) {
-            return nothing(column);
-        }
-        return new Cell(column, State.BEGUN, view.text("board.clean-of", "count", worked.clean(), "need", need), day);
+        return facts.begun().contains(column.of())
+                ? new Cell(column, State.BEGUN, view.text("board.clean-of", "count", clean, "need", need), day)
+                : nothing(column);
     }
 
     /** {@return how many clean problems of a family the strictest rule asks for, at least 1} */
-    int need(String family) {
-        return content.rules().stream()
-                .flatMap(rule -> rule.clean().stream())
+    private int need(String family) {
+        return rules.stream()
+                .flatMap(rule -> rule.needs().clean().stream())
                 .filter(need -> need.family().equals(family))
                 .mapToInt(CleanNeed::count)
                 .max()
                 .orElse(1);
     }
 
-    private Cell quiz(Column column, PersonFacts facts) {
-        int days = content.rules().stream()
-                .filter(rule -> rule.quiz().equals(column.of()))
-                .mapToInt(QualificationRule::quizDays)
+    private Cell passed(
+            Column column, PersonFacts facts, FactKind kind, Function<QualificationRule, Stream<Needs.Pass>> needs) {
+        int days = rules.stream()
+                .flatMap(needs)
+                .filter(need -> need.id().equals(column.of()))
+                .mapToInt(Needs.Pass::days)
                 .min()
                 .orElseThrow();
-        Optional<LocalDate> passed = facts.lastPassed(column.of());
+        Optional<LocalDate> passed = facts.findLast(kind, column.of());
         if (passed.isPresent()) {
             return dated(column, passed.get(), days, "board.passed");
         }
-        return facts.lastSat(column.of())
+        return Optional.ofNullable(facts.sat().get(column.of()))
                 .map(sat -> new Cell(
                         column,
                         State.NOT_PASSED,
@@ -89,53 +96,38 @@ final class Cells {
     }
 
     private Cell demonstration(Column column, PersonFacts facts) {
-        int days = content.rules().stream()
-                .filter(rule -> rule.card().equals(column.of()))
-                .mapToInt(QualificationRule::lifeDays)
+        int days = rules.stream()
+                .filter(rule -> rule.card().filter(column.of()::equals).isPresent())
+                .flatMap(rule -> rule.needs().demonstrations().stream())
+                .mapToInt(Needs.Demonstrations::days)
                 .min()
                 .orElseThrow();
-        return facts.lastShown(column.of())
-                .map(on -> dated(column, on, days, "board.signed"))
+        return facts.findLast(FactKind.DEMONSTRATION, column.of())
+                .map(shown -> dated(column, shown, days, "board.signed"))
                 .orElseGet(() -> nothing(column));
     }
 
-    private Cell dated(Column column, LocalDate on, int days, String doneKey) {
-        LocalDate last = on.plusDays(days);
-        return last.isBefore(today)
+    private Cell dated(Column column, LocalDate done, int days, String doneKey) {
+        LocalDate last = done.plusDays(days);
+        return last.isBefore(on)
                 ? new Cell(
                         column,
                         State.RAN_OUT,
                         view.text("board.ran-out"),
                         view.words().day(last))
-                : new Cell(column, State.DONE, view.text(doneKey), view.words().day(on));
+                : new Cell(column, State.DONE, view.text(doneKey), view.words().day(done));
     }
 
     private Cell nothing(Column column) {
         return new Cell(column, State.NONE, view.text("board.nothing"), "");
     }
 
-    private Cell qualification(Column column, PersonFacts facts) {
-        Standing standing = standing(column.of(), facts);
-        String day = standing.findLastDay()
-                .map(last -> view.text(
-                        standing.status().isValid() ? "board.until" : "board.ended",
-                        "day",
-                        view.words().day(last)))
-                .orElse("");
-        String word = view.text("qualification.status." + standing.status().id());
-        return new Cell(column, state(standing.status()), word, day);
-    }
-
-    Standing standing(String rule, PersonFacts facts) {
-        QualificationRule found = rule(rule);
-        return Judge.standing(found, facts.toFacts(found.quiz()), today);
+    private Cell qualification(Column column, Standing standing) {
+        return new Cell(column, state(standing.status()), words.status(standing), words.day(standing));
     }
 
     QualificationRule rule(String id) {
-        return content.rules().stream()
-                .filter(rule -> rule.id().equals(id))
-                .findFirst()
-                .orElseThrow();
+        return rules.stream().filter(rule -> rule.id().equals(id)).findFirst().orElseThrow();
     }
 
     private static State state(Status status) {
@@ -146,24 +138,5 @@ final class Cells {
             case LAPSED -> State.LAPSED;
             case HELD -> State.HELD;
         };
-    }
-
-    /** {@return why, in words} */
-    List<String> reasons(Standing standing) {
-        return standing.reasons().stream()
-                .map(finding -> say("qualification.reason." + finding.reason().id(), finding))
-                .toList();
-    }
-
-    /** {@return what to do next, in words} */
-    String next(Standing standing) {
-        return say(
-                "qualification.step." + standing.next().id(), standing.reasons().get(0));
-    }
-
-    private String say(String key, Finding finding) {
-        Map<String, Object> values = new HashMap<>(finding.values());
-        values.computeIfPresent("family", (name, family) -> new Word("problem.family." + family + ".title"));
-        return view.text(key, values);
     }
 }

@@ -4,6 +4,7 @@ import beltmark.core.units.Graduation;
 import beltmark.core.units.Length;
 import beltmark.core.units.LengthPrinter;
 import beltmark.core.units.LengthUnit;
+import beltmark.qualification.AsOf;
 import beltmark.web.Page;
 import beltmark.web.View;
 import java.util.List;
@@ -17,16 +18,18 @@ import org.jspecify.annotations.Nullable;
  * @param view what all pages share
  * @param member whose
  * @param own whether they are the reader's own
+ * @param asOf the day it is of
  * @param cell the cell
  * @param reasons why the person stands there, for a qualification
  * @param next what to do next, for a qualification; empty otherwise
  * @param needs the cells a qualification hangs on
- * @param evidence the records, the latest first
+ * @param evidence the records, the latest first; for a qualification the orders and events that concern it
  */
 public record EvidencePage(
         View view,
         Member member,
         boolean own,
+        AsOf asOf,
         Cell cell,
         List<String> reasons,
         String next,
@@ -52,15 +55,19 @@ public record EvidencePage(
 
     /** {@return where everything of this person is} */
     public String recordPath() {
+        return base() + asOf.query();
+    }
+
+    private String base() {
         return "/board/" + (own ? "me" : Long.toString(member.id()));
     }
 
     /** {@return where the evidence of another cell is} */
     public String path(Cell of) {
-        return recordPath() + "/" + of.column().id();
+        return base() + "/" + of.column().id() + asOf.query();
     }
 
-    /** {@return whether the cell is a qualification, which has no records of its own} */
+    /** {@return whether the cell is a qualification, which hangs on other cells} */
     public boolean isQualification() {
         return cell.column().group() == Column.Group.QUALIFICATION;
     }
@@ -82,8 +89,10 @@ public record EvidencePage(
                         one.title().right(),
                         "asked",
                         one.title().asked());
-            case DEMONSTRATION, QUALIFICATION ->
+            case DEMONSTRATION ->
                 view.text("board.shown-on", "conveyor", one.title().what());
+            case PAPER -> view.text("qualification.paper." + one.title().what());
+            case QUALIFICATION -> view.text("qualification.event." + one.title().what());
         };
     }
 
@@ -91,8 +100,9 @@ public record EvidencePage(
     public String outcome(Evidence one) {
         return switch (cell.column().group()) {
             case PRACTICE -> view.text(one.good() ? "board.outcome.clean" : "board.outcome.not-clean");
-            case QUIZ -> view.text(one.good() ? "board.passed" : "board.not-passed");
-            case DEMONSTRATION, QUALIFICATION -> view.text("board.signed");
+            case QUIZ, PAPER -> view.text(one.good() ? "board.passed" : "board.not-passed");
+            case DEMONSTRATION -> view.text("board.signed");
+            case QUALIFICATION -> view.text(one.good() ? "board.outcome.counts-for" : "board.outcome.counts-against");
         };
     }
 
@@ -118,6 +128,7 @@ public record EvidencePage(
         return switch (cell.column().group()) {
             case PRACTICE -> view.text("problem.blank." + entry.about() + "." + figure.what());
             case QUIZ -> view.text("board.chosen");
+            case PAPER -> figure.what();
             case DEMONSTRATION, QUALIFICATION -> view.text("signoff.measure." + figure.what());
         };
     }

@@ -7,6 +7,7 @@ import beltmark.core.units.Length;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,7 +29,7 @@ final class EvidenceStore {
                 f.blank AS figure, coalesce(f.option, f.typed) AS typed, f.length_nm, NULL AS wanted_nm,
                 f.slip
             FROM (SELECT id, code, card, clean, finished_at_ms FROM practice_attempt
-                    WHERE person_id = :person AND family = :of AND finished_at_ms IS NOT NULL
+                    WHERE person_id = :person AND family = :of AND finished_at_ms <= :upTo
                     ORDER BY finished_at_ms DESC LIMIT :most) t
                 JOIN practice_answer a ON a.attempt_id = t.id
                 JOIN recordbook_entry e ON e.seq = a.seq
@@ -46,7 +47,8 @@ final class EvidenceStore {
                     JOIN json_each(e.body, '$.options') o ON json_extract(o.value, '$.id') = c.value) AS typed,
                 NULL AS length_nm, NULL AS wanted_nm, NULL AS slip
             FROM (SELECT seq, sitting, passed, right_answers, asked FROM lockout_result
-                    WHERE person_id = :person AND quiz = :of ORDER BY seq DESC LIMIT :most) r
+                    WHERE person_id = :person AND quiz = :of AND finished_at_ms <= :upTo
+                    ORDER BY seq DESC LIMIT :most) r
                 JOIN lockout_answer a ON a.sitting = r.sitting
                 JOIN recordbook_entry e ON e.seq = a.seq
                 JOIN people_person p ON p.id = e.actor
@@ -58,30 +60,90 @@ final class EvidenceStore {
                 json_extract(e.body, '$.meaning') AS about, '' AS verdict,
                 m.measure || '.' || m.side AS figure, m.typed, m.measured_nm AS length_nm, m.wanted_nm,
                 NULL AS slip
-            FROM (SELECT seq, conveyor, card, happened_on FROM signoff_demonstration
-                    WHERE person_id = :person AND card = :of ORDER BY happened_on DESC, seq DESC LIMIT :most) d
+            FROM (SELECT seq, conveyor, card, happened_on FROM signoff_demonstration demonstration
+                    WHERE person_id = :person AND card = :of AND happened_on <= :on
+                        AND (SELECT recorded_at_ms FROM recordbook_entry WHERE seq = demonstration.seq) <= :known
+                    ORDER BY happened_on DESC, seq DESC LIMIT :most) d
                 JOIN recordbook_entry e ON e.seq = d.seq
                 JOIN people_person p ON p.id = e.actor
                 JOIN signoff_measure m ON m.seq = d.seq
             ORDER BY d.happened_on DESC, d.seq DESC,
                 instr('belt-mark mount-mark spring sleeve', m.measure), m.side""";
 
-    List<Evidence> listPractice(Handle handle, long person, String family) {
-        return list(handle.createQuery(LIST_PRACTICE), person, family);
+    private static final String LIST_PAPERS = """
+            SELECT f.seq AS thing, f.subject AS what, '' AS card, 1 AS good, 0 AS right_answers, 0 AS asked,
+                e.seq, p.name AS actor, e.happened_at_ms, e.recorded_at_ms, lower(hex(substr(e.hash, 1, 6))) AS hash,
+                '' AS about, '' AS verdict, NULL AS figure, NULL AS typed, NULL AS length_nm, NULL AS wanted_nm,
+                NULL AS slip
+            FROM qualification_fact f
+                JOIN recordbook_entry e ON e.seq = f.seq
+                JOIN people_person p ON p.id = e.actor
+            WHERE f.person_id = :person AND f.nth IS NULL AND f.kind = 'paper-passed' AND f.subject = :of
+                AND f.happened_on <= :on AND f.known_at_ms <= :known
+            ORDER BY f.happened_on DESC, f.seq DESC LIMIT :most""";
+
+    private static final String LIST_ORDERS = """
+            SELECT f.seq * 100 + f.number AS thing, iif(f.kind = 'event', f.subject, f.kind) AS what, '' AS card,
+                f.kind = 'release' AS good, 0 AS right_answers, 0 AS asked,
+                e.seq, p.name AS actor, e.happened_at_ms, e.recorded_at_ms, lower(hex(substr(e.hash, 1, 6))) AS hash,
+                coalesce(json_extract(e.body, '$.reason'), '') AS about, '' AS verdict,
+                NULL AS figure, NULL AS typed, NULL AS length_nm, NULL AS wanted_nm, NULL AS slip
+            FROM (
+                    SELECT seq, number, kind, subject, happened_on, known_at_ms FROM qualification_fact
+                    WHERE person_id = :person AND nth IS NULL
+                    UNION ALL
+                    SELECT seq, number, kind, subject, happened_on, known_at_ms FROM qualification_fact
+                    WHERE person_id IS NULL AND scope IN ('all', 'card', 'procedure')
+                        AND (scope = 'all' OR scope_id = :card
+                            OR scope_id IN (SELECT value FROM json_each(:procedures)))) f
+                JOIN recordbook_entry e ON e.seq = f.seq
+                JOIN people_person p ON p.id = e.actor
+            WHERE f.kind IN ('hold', 'event', 'release', 'withdrawal')
+                AND f.happened_on <= :on AND f.known_at_ms <= :known
+            ORDER BY f.happened_on DESC, f.seq DESC LIMIT :most""";
+
+    /**
+     * What is asked for.
+     *
+     * @param person whose records
+     * @param of the id of the family, quiz, paper, card or qualification
+     * @param on the last day that counts
+     * @param upTo its end
+     * @param known the last moment at which it must have been known
+     */
+    record Asked(long person, String of, LocalDate on, Instant upTo, Instant known) {}
+
+    List<Evidence> listPractice(Handle handle, Asked asked) {
+        return list(handle.createQuery(LIST_PRACTICE).bind("of", asked.of()).bind("upTo", asked.upTo()), asked);
     }
 
-    List<Evidence> listQuiz(Handle handle, long person, String quiz) {
-        return list(handle.createQuery(LIST_QUIZ), person, quiz);
+    List<Evidence> listQuiz(Handle handle, Asked asked) {
+        return list(handle.createQuery(LIST_QUIZ).bind("of", asked.of()).bind("upTo", asked.upTo()), asked);
     }
 
-    List<Evidence> listDemonstrations(Handle handle, long person, String card) {
-        return list(handle.createQuery(LIST_DEMONSTRATIONS), person, card);
+    List<Evidence> listPapers(Handle handle, Asked asked) {
+        return list(dated(handle.createQuery(LIST_PAPERS).bind("of", asked.of()), asked), asked);
     }
 
-    private static List<Evidence> list(Query query, long person, String of) {
+    List<Evidence> listDemonstrations(Handle handle, Asked asked) {
+        return list(dated(handle.createQuery(LIST_DEMONSTRATIONS).bind("of", asked.of()), asked), asked);
+    }
+
+    /** {@return the orders and events that concern a person by a rule with that card and those procedures} */
+    List<Evidence> listOrders(Handle handle, Asked asked, String card, List<String> procedures) {
+        Query query = dated(handle.createQuery(LIST_ORDERS), asked)
+                .bind("card", card)
+                .bind("procedures", procedures.isEmpty() ? "[]" : "[\"" + String.join("\",\"", procedures) + "\"]");
+        return list(query, asked);
+    }
+
+    private static Query dated(Query query, Asked asked) {
+        return query.bind("on", asked.on().toString()).bind("known", asked.known());
+    }
+
+    private static List<Evidence> list(Query query, Asked asked) {
         Map<Long, Thing> things = new LinkedHashMap<>();
-        query.bind("person", person)
-                .bind("of", of)
+        query.bind("person", asked.person())
                 .bind("most", MOST)
                 .map((row, context) -> addTo(things, row))
                 .forEach(added -> {});

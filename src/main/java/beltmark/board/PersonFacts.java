@@ -1,95 +1,38 @@
 package beltmark.board;
 
-import beltmark.core.qualification.Facts;
+import beltmark.core.qualification.Fact;
+import beltmark.core.qualification.FactKind;
+import beltmark.core.qualification.Judge;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
- * What the records say about one person, as the board needs it.
+ * What the board shows of one person, as of its day.
  *
- * @param person the person's number
- * @param worked the problems worked, by family
- * @param quizzes each sitting of a quiz that was finished
- * @param shown each demonstration that was signed
+ * @param judge judges the person, and knows what counts
+ * @param begun the families of which at least one problem is finished
+ * @param sat the last day on which each quiz was finished, passed or not
  */
-record PersonFacts(long person, Map<String, Worked> worked, List<Sat> quizzes, List<Shown> shown) {
+record PersonFacts(Judge judge, Set<String> begun, Map<String, LocalDate> sat) {
 
-    /**
-     * Problems of one family.
-     *
-     * @param finished how many were finished
-     * @param clean how many of them clean
-     * @param lastClean the day of the last clean one, empty when there is none
-     */
-    record Worked(int finished, int clean, Optional<LocalDate> lastClean) {}
-
-    /**
-     * A finished sitting.
-     *
-     * @param quiz the id of the quiz
-     * @param passed whether it was passed
-     * @param on the day
-     */
-    record Sat(String quiz, boolean passed, LocalDate on) {}
-
-    /**
-     * A signed demonstration.
-     *
-     * @param card the id of the hardware card
-     * @param assessor who signed
-     * @param on the day it was shown
-     */
-    record Shown(String card, long assessor, LocalDate on) {}
-
-    /** {@return facts to be filled in} */
-    static PersonFacts of(long person) {
-        return new PersonFacts(person, new HashMap<>(), new ArrayList<>(), new ArrayList<>());
+    PersonFacts {
+        begun = Set.copyOf(begun);
+        sat = Map.copyOf(sat);
     }
 
-    Worked worked(String family) {
-        return worked.getOrDefault(family, new Worked(0, 0, Optional.empty()));
+    /** {@return how many of the first problems of a family are clean; later ones are not counted} */
+    int clean(String family) {
+        return judge.list(FactKind.CLEAN, family).size();
     }
 
-    Optional<LocalDate> lastPassed(String quiz) {
-        return quizzes.stream()
-                .filter(sat -> sat.quiz().equals(quiz) && sat.passed())
-                .map(Sat::on)
-                .max(Comparator.naturalOrder());
-    }
-
-    Optional<LocalDate> lastSat(String quiz) {
-        return quizzes.stream()
-                .filter(sat -> sat.quiz().equals(quiz))
-                .map(Sat::on)
-                .max(Comparator.naturalOrder());
-    }
-
-    Optional<LocalDate> lastShown(String card) {
-        return shown.stream()
-                .filter(one -> one.card().equals(card))
-                .map(Shown::on)
-                .max(Comparator.naturalOrder());
-    }
-
-    /** {@return the same as the core judges it by, for a rule with that quiz} */
-    Facts toFacts(String quiz) {
-        Map<String, Integer> clean = new HashMap<>();
-        worked.forEach((family, some) -> clean.put(family, some.clean()));
-        return new Facts(
-                person,
-                clean,
-                quizzes.stream()
-                        .filter(sat -> sat.quiz().equals(quiz) && sat.passed())
-                        .map(Sat::on)
-                        .toList(),
-                shown.stream()
-                        .map(one -> new Facts.Demonstration(one.on(), one.card(), one.assessor()))
-                        .toList(),
-                List.of());
+    /** {@return the last day that counts for something} */
+    Optional<LocalDate> findLast(FactKind kind, String subject) {
+        List<Fact> facts = judge.list(kind, subject);
+        return facts.isEmpty()
+                ? Optional.empty()
+                : Optional.of(facts.get(facts.size() - 1).on());
     }
 }

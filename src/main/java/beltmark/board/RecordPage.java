@@ -1,5 +1,6 @@
 package beltmark.board;
 
+import beltmark.qualification.AsOf;
 import beltmark.web.Page;
 import beltmark.web.View;
 import java.util.List;
@@ -10,10 +11,12 @@ import java.util.List;
  * @param view what all pages share
  * @param member who
  * @param own whether it is the reader's own
+ * @param asOf the day it is of
  * @param cells what they have passed
  * @param standings where they stand with each qualification
  */
-public record RecordPage(View view, Member member, boolean own, List<Cell> cells, List<StandingView> standings)
+public record RecordPage(
+        View view, Member member, boolean own, AsOf asOf, List<Cell> cells, List<StandingView> standings)
         implements Page {
 
     public RecordPage {
@@ -42,7 +45,7 @@ public record RecordPage(View view, Member member, boolean own, List<Cell> cells
     /** {@return where the evidence of a cell is} */
     public String path(Cell cell) {
         return "/board/" + (own ? "me" : Long.toString(member.id())) + "/"
-                + cell.column().id();
+                + cell.column().id() + asOf.query();
     }
 
     /** {@return the cells that are no qualification} */

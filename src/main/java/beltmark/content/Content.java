@@ -3,6 +3,7 @@ package beltmark.content;
 import beltmark.core.problem.ProblemCode;
 import beltmark.core.problem.ProblemFamily;
 import beltmark.core.qualification.QualificationRule;
+import beltmark.core.qualification.Rules;
 import beltmark.core.setup.HardwareCard;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,14 +14,10 @@ import java.util.Optional;
  *
  * @param cards the hardware cards, by file name
  * @param families the problem families, in the order of the files
- * @param rules the qualification rules, by file name
+ * @param rules the qualification rules, all versions
  * @param checklists what is watched while a job is shown in the field
  */
-public record Content(
-        List<HardwareCard> cards,
-        List<ProblemFamily> families,
-        List<QualificationRule> rules,
-        List<Checklist> checklists) {
+public record Content(List<HardwareCard> cards, List<ProblemFamily> families, Rules rules, List<Checklist> checklists) {
 
     private static final String HARDWARE = "content/hardware";
     private static final String PROBLEMS = "content/problems";
@@ -33,7 +30,6 @@ public record Content(
     public Content {
         cards = List.copyOf(cards);
         families = List.copyOf(families);
-        rules = List.copyOf(rules);
         checklists = List.copyOf(checklists);
     }
 
@@ -82,7 +78,7 @@ public record Content(
         List<ProblemFamily> families = problems.stream()
                 .flatMap(file -> SetupProblemsFile.read(file, cards, faults).stream())
                 .toList();
-        List<QualificationRule> rules = qualifications.stream()
+        List<QualificationRule> versions = qualifications.stream()
                 .flatMap(file -> QualificationFile.read(file, cards, families, faults).stream())
                 .toList();
         List<Checklist> checklists = demonstrations.stream()
@@ -91,10 +87,23 @@ public record Content(
         if (faults.isEmpty()) {
             families.forEach(family -> tryOut(family, faults));
         }
+        Rules rules = rules(versions, faults);
         if (!faults.isEmpty()) {
             throw new ContentFaults(faults);
         }
         return new Content(cards, families, rules, checklists);
+    }
+
+    private static Rules rules(List<QualificationRule> versions, List<ContentFault> faults) {
+        if (!faults.isEmpty()) {
+            return Rules.of(List.of());
+        }
+        try {
+            return Rules.of(versions);
+        } catch (IllegalArgumentException e) {
+            faults.add(new ContentFault(QUALIFICATIONS, 0, "The rules do not go together: " + e.getMessage() + "."));
+            return Rules.of(List.of());
+        }
     }
 
     private static void tryOut(ProblemFamily family, List<ContentFault> faults) {

@@ -5,6 +5,8 @@ import beltmark.core.units.LengthReader;
 import beltmark.core.units.LengthReading;
 import beltmark.core.units.LengthUnit;
 import com.fasterxml.jackson.databind.JsonNode;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -109,6 +111,24 @@ final class Fields {
         return node.isTextual() && namesUnit ? Optional.ofNullable(reading.length()) : Optional.empty();
     }
 
+    /** {@return whether the field is there; for those that may be left out} */
+    boolean has(String name) {
+        return node.has(name);
+    }
+
+    /** {@return a date, such as 2026-03-05} */
+    LocalDate date(String name) {
+        return value(name, "a date, such as 2026-03-05", Fields::toDate, LocalDate.EPOCH);
+    }
+
+    private static Optional<LocalDate> toDate(JsonNode node) {
+        try {
+            return Optional.of(LocalDate.parse(node.asText()));
+        } catch (DateTimeParseException e) {
+            return Optional.empty();
+        }
+    }
+
     /** {@return the fields of a mapping in this one} */
     Fields fields(String name) {
         read.add(name);
@@ -123,6 +143,16 @@ final class Fields {
             list.add(new Fields(file, this, pointer + "/" + name + "/" + i++, item));
         }
         return list;
+    }
+
+    /** {@return the fields of each mapping in a list that may be left out} */
+    List<Fields> listIfAny(String name) {
+        return has(name) ? list(name) : List.of();
+    }
+
+    /** {@return the texts in a list that may be left out} */
+    List<String> textsIfAny(String name) {
+        return has(name) ? texts(name) : List.of();
     }
 
     /** {@return the names of the fields, for a mapping whose names are data} */
@@ -211,6 +241,11 @@ final class Fields {
                 faultAt(name, "There is no field " + name + " here; known are " + String.join(", ", read) + ".");
             }
         });
+        return make(maker);
+    }
+
+    /** {@return something made of some of the fields, or empty when one of them, or the maker, has a fault} */
+    <T> Optional<T> make(Supplier<T> maker) {
         if (!sound) {
             return Optional.empty();
         }

@@ -9,9 +9,13 @@ import beltmark.Browser.Reply;
 import beltmark.SampleDemonstration;
 import beltmark.SampleSite;
 import beltmark.SampleWork;
+import beltmark.qualification.FactBook;
+import beltmark.qualification.NewFact;
 import beltmark.recordbook.Entry;
 import beltmark.recordbook.RecordBook;
 import java.time.Duration;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.List;
 import org.jdbi.v3.core.Handle;
 import org.jsoup.nodes.Element;
@@ -79,7 +83,7 @@ class BoardJourneyTest {
         Browser browser = site.signIn(SampleSite.SUPERVISOR);
         Reply board = browser.get("/board");
         List<String> links = row(board).select("td a").eachAttr("href");
-        assertEquals(11, links.size());
+        assertEquals(12, links.size());
         links.forEach(link -> assertEquals(200, browser.get(link).status(), link));
         for (String column : List.of("practice-bench", "quiz-lockout", "demonstration-" + CARD)) {
             Reply evidence = browser.get(cell(board, column).select("a").attr("href"));
@@ -217,6 +221,8 @@ class BoardJourneyTest {
                             sitting,
                             now());
                     long result = append(handle, person, "lockout.result", new Opened("lockout"));
+                    LocalDate today = LocalDate.ofInstant(site.clock().instant(), ZoneOffset.UTC);
+                    new FactBook().add(handle, result, NewFact.quizPassed(person, "lockout", today));
                     return handle.execute(
                             "INSERT INTO lockout_result VALUES (?, ?, ?, 1, 'lockout', 1, 1, 1, 1, '', 1, ?)",
                             result,

@@ -1,47 +1,61 @@
 package beltmark.core.qualification;
 
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
- * What a person needs to be qualified on one hardware card: site policy, read from a rule file. An age of n days means
- * that the n-th day after is the last that counts.
+ * What a person needs to be qualified, in one version: site policy, read from a rule file.
  *
- * @param id the rule's hyphenated name
+ * @param id the hyphenated name of the qualification
  * @param version counts up with every change of the rule
- * @param card the id of the hardware card
- * @param clean problems worked clean; they do not age
- * @param quiz the id of the quiz
- * @param quizDays how long a pass of the quiz counts, at least 1
- * @param demonstrations how many demonstrations on the card, signed by another person, at least 1
- * @param lifeDays how long a demonstration counts, at least 1
- * @param dueSoonDays from how many days before the last one the qualification is due soon; 0 or more, less than the ages
+ * @param validFrom the first day of this version; it ends the day before the next one begins
+ * @param card the id of the hardware card it is for, empty when it is for none
+ * @param procedures the ids of the procedures it hangs on; an event of one of them concerns it
+ * @param needs what must be met
+ * @param consequences what events lead to; an event that is not named here leads to nothing
+ * @param dueSoonDays from how many days before the last one the qualification is due soon; 0 or more, less than any need
+ *     counts
  */
 public record QualificationRule(
         String id,
         int version,
-        String card,
-        List<CleanNeed> clean,
-        String quiz,
-        int quizDays,
-        int demonstrations,
-        int lifeDays,
+        LocalDate validFrom,
+        Optional<String> card,
+        List<String> procedures,
+        Needs needs,
+        List<Consequence> consequences,
         int dueSoonDays) {
 
     public QualificationRule {
-        clean = List.copyOf(clean);
-        requireAtLeast("quizDays", quizDays, 1);
-        requireAtLeast("demonstrations", demonstrations, 1);
-        requireAtLeast("lifeDays", lifeDays, 1);
-        requireAtLeast("dueSoonDays", dueSoonDays, 0);
-        if (dueSoonDays >= Math.min(quizDays, lifeDays)) {
-            throw new IllegalArgumentException("due soon " + dueSoonDays + " days ahead, though a need lasts only "
-                    + Math.min(quizDays, lifeDays));
+        procedures = List.copyOf(procedures);
+        consequences = List.copyOf(consequences);
+        int shortest = needs.findShortestDays().orElse(Integer.MAX_VALUE);
+        if (dueSoonDays < 0 || dueSoonDays >= shortest) {
+            throw new IllegalArgumentException(
+                    "due soon " + dueSoonDays + " days ahead, though a need lasts only " + shortest);
+        }
+        if (needs.demonstrations().isPresent() && card.isEmpty()) {
+            throw new IllegalArgumentException("demonstrations without a card to show them on");
         }
     }
 
-    private static void requireAtLeast(String what, int value, int least) {
-        if (value < least) {
-            throw new IllegalArgumentException(what + " is " + value + ", not at least " + least);
-        }
+    /** {@return whether a fact of that scope concerns a person by this rule} */
+    boolean isConcernedBy(Scope scope, long person) {
+        return switch (scope.reach()) {
+            case PERSON -> scope.person() == person;
+            case CARD -> card.filter(scope.id()::equals).isPresent();
+            case PROCEDURE -> procedures.contains(scope.id());
+            case ALL -> true;
+        };
+    }
+
+    /** {@return how many days may go by without anything on record; empty when it does not matter} */
+    OptionalInt findAbsenceDays() {
+        return consequences.stream()
+                .filter(one -> one.event() == EventKind.LONG_ABSENCE)
+                .mapToInt(Consequence::afterDays)
+                .min();
     }
 }
