@@ -171,7 +171,7 @@ class LockoutJourneyTest {
     }
 
     private static String next(Reply feedback) {
-        return feedback.page().select("a.button").attr("href");
+        return feedback.page().select("main a.button").attr("href");
     }
 
     private long count(String query) {

@@ -29,7 +29,7 @@ public final class QuizTaker {
     public static Reply open(Browser browser) {
         Reply quiz = browser.get("/lockout");
         return quiz.page().select("form[action=/lockout]").isEmpty()
-                ? browser.get(quiz.page().select("a.button").attr("href"))
+                ? browser.get(quiz.page().select("main a.button").attr("href"))
                 : quiz.sendTo("/lockout");
     }
 
@@ -38,7 +38,7 @@ public final class QuizTaker {
         Reply page = open(browser);
         while (isQuestion(page)) {
             Reply feedback = answer(page, !missed.contains(question(page).id()));
-            page = browser.get(feedback.page().select("a.button").attr("href"));
+            page = browser.get(feedback.page().select("main a.button").attr("href"));
         }
         return page;
     }
