@@ -27,6 +27,9 @@ import beltmark.people.Pins;
 import beltmark.people.SettingsRoutes;
 import beltmark.people.SignIn;
 import beltmark.people.SignInRoutes;
+import beltmark.people.first.FirstAdmin;
+import beltmark.people.first.FirstRoutes;
+import beltmark.people.first.SetupCode;
 import beltmark.people.intake.Intake;
 import beltmark.people.intake.IntakeRoutes;
 import beltmark.people.staff.Staff;
@@ -44,7 +47,9 @@ import beltmark.texts.Language;
 import beltmark.texts.Texts;
 import beltmark.texts.Words;
 import beltmark.today.TodayRoutes;
+import beltmark.web.AddressLimit;
 import beltmark.web.Assets;
+import beltmark.web.ClientAddress;
 import beltmark.web.Cookies;
 import beltmark.web.Html;
 import beltmark.web.Views;
@@ -53,12 +58,18 @@ import io.javalin.Javalin;
 import io.javalin.util.JavalinBindException;
 import java.security.SecureRandom;
 import java.time.Clock;
+import java.time.Duration;
+import java.util.Optional;
 
 /** The wiring of the server: all parts by name, in the order they need each other. */
 public final class App implements AutoCloseable {
 
+    /** Wrong PINs from one address in a minute: a shared tablet cannot lock a whole crew. */
+    private static final int MOST_WRONG_PINS = 10;
+
     private final Database database;
     private final Pins pins;
+    private final FirstAdmin first;
     private final People people;
     private final Javalin server;
 
@@ -80,6 +91,7 @@ public final class App implements AutoCloseable {
         }
         boolean demo = people.isDemo();
         Joining joining = new Joining(pins);
+        first = new FirstAdmin(database, book, clock, joining, sessions);
         Staff staff = new Staff(database, book, clock, joining, sessions);
 
         Practice practice = new Practice(database, book, content, clock);
@@ -88,6 +100,8 @@ public final class App implements AutoCloseable {
         Assets assets = Assets.load();
         Html html = new Html();
         Cookies cookies = new Cookies(config.tls());
+        ClientAddress address = new ClientAddress(config.tls());
+        AddressLimit signInLimit = new AddressLimit(clock, MOST_WRONG_PINS, Duration.ofMinutes(1));
         Views views = new Views(texts, sessions, cookies, keys.key("forms"), assets, () -> demo);
 
         Lockout lockout = new Lockout(database, book, quiz, clock, new SecureRandom()::nextLong);
@@ -95,8 +109,9 @@ public final class App implements AutoCloseable {
 
         server = new WebServer(views, html, assets, config.tls()).create(routes -> {
             new TodayRoutes(views, html).register(routes);
-            new SignInRoutes(signIn, cookies, views, html).register(routes);
+            new SignInRoutes(signIn, signInLimit, address, cookies, views, html).register(routes);
             new SettingsRoutes(people, signIn, texts.languages(), cookies, views, html).register(routes);
+            new FirstRoutes(first, signInLimit, address, cookies, views, html).register(routes);
             new PeopleRoutes(people, views, html).register(routes);
             new IntakeRoutes(new Intake(database, book, clock, joining), texts.languages(), views, html)
                     .register(routes);
@@ -148,6 +163,11 @@ public final class App implements AutoCloseable {
     /** {@return the port that is listened on} */
     public int port() {
         return server.port();
+    }
+
+    /** {@return the code for the first admin, empty when somebody is on the site} */
+    public Optional<SetupCode> findSetupCode() {
+        return first.findCode();
     }
 
     /** {@return whether the site holds invented people} */

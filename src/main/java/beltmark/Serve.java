@@ -2,6 +2,7 @@ package beltmark;
 
 import beltmark.core.units.Graduation;
 import beltmark.people.DemoPeople;
+import beltmark.people.first.SetupCode;
 import beltmark.texts.Language;
 import beltmark.texts.Texts;
 import beltmark.texts.Words;
@@ -83,8 +84,22 @@ final class Serve implements Callable<Integer> {
     private void tellWhere(App app, Words words) {
         PrintWriter out = spec.commandLine().getOut();
         out.println(words.say("serve.address", Map.of("address", "http://" + shownHost() + ":" + app.port() + "/")));
-        out.println(app.isDemo() ? demoSignIns(words) : words.say("serve.ready"));
+        out.println(app.isDemo() ? demoSignIns(words) : ready(app, words));
         out.flush();
+    }
+
+    private String ready(App app, Words words) {
+        return app.findSetupCode()
+                .map(code -> words.say(
+                        "serve.setup",
+                        Map.of(
+                                "address",
+                                "http://" + shownHost() + ":" + app.port() + "/setup",
+                                "code",
+                                code.printed(),
+                                "minutes",
+                                SetupCode.minutes())))
+                .orElseGet(() -> words.say("serve.ready"));
     }
 
     private String shownHost() {

@@ -2,6 +2,7 @@ package beltmark;
 
 import beltmark.db.Database;
 import beltmark.people.DemoPeople;
+import beltmark.people.first.SetupCode;
 import io.javalin.Javalin;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -48,6 +49,16 @@ public final class SampleSite implements AutoCloseable {
     /** {@return a running site} */
     public static SampleSite start() {
         return new SampleSite(newFolder(), Config.Demo.PEOPLE, false);
+    }
+
+    /** {@return a site without anybody} */
+    public static SampleSite startEmpty() {
+        return new SampleSite(newFolder(), Config.Demo.NONE, false);
+    }
+
+    /** {@return the code that the server would print for the first admin, empty when there is none} */
+    public String setupCode() {
+        return app.findSetupCode().map(SetupCode::printed).orElse("");
     }
 
     /** {@return a site that believes to be reached through TLS} */

@@ -21,8 +21,8 @@ public final class Joining {
     }
 
     /** {@return that many PINs, each good for one sign-in; made one after another, so that sign-ins get their turn} */
-    public CompletableFuture<List<OneTimePin>> freshPins(int count) {
-        CompletableFuture<List<OneTimePin>> made = CompletableFuture.completedFuture(new ArrayList<>());
+    public CompletableFuture<List<NewPin>> freshPins(int count) {
+        CompletableFuture<List<NewPin>> made = CompletableFuture.completedFuture(new ArrayList<>());
         for (int i = 0; i < count; i++) {
             made = made.thenCompose(before -> freshPin().thenApply(pin -> {
                 before.add(pin);
@@ -32,18 +32,18 @@ public final class Joining {
         return made;
     }
 
-    private CompletableFuture<OneTimePin> freshPin() {
+    private CompletableFuture<NewPin> freshPin() {
         String pin = PinRules.random();
-        return pins.hash(pin, true).thenApply(stored -> new OneTimePin(pin, stored));
+        return pins.hash(pin, true).thenApply(stored -> new NewPin(pin, stored));
     }
 
-    /** {@return a PIN that the person chose, ready to be kept} */
-    CompletableFuture<StoredPin> chosenPin(String pin) {
-        return pins.hash(pin, false);
+    /** {@return a PIN that the person chose and need not change} */
+    public CompletableFuture<NewPin> chosenPin(String pin) {
+        return pins.hash(pin, false).thenApply(stored -> new NewPin(pin, stored));
     }
 
     /** {@return the number of somebody who is on the site from now on, within a change} */
-    public long join(Handle handle, Newcomer newcomer, long crewId, LocalDate from, OneTimePin pin) {
+    public long join(Handle handle, Newcomer newcomer, long crewId, LocalDate from, NewPin pin) {
         return join(handle, newcomer, crewId, from, pin.stored());
     }
 
@@ -55,7 +55,7 @@ public final class Joining {
     }
 
     /** Gives a PIN to somebody who is on the site, within a change. */
-    public void givePin(Handle handle, long personId, OneTimePin pin) {
+    public void givePin(Handle handle, long personId, NewPin pin) {
         pinStore.set(handle, personId, pin.stored());
     }
 }

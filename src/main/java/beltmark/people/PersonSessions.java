@@ -63,7 +63,7 @@ public final class PersonSessions implements Sessions {
     }
 
     /** {@return the token of a new session, within a change} */
-    String start(Handle handle, long personId) {
+    public String start(Handle handle, long personId) {
         Instant now = clock.instant();
         String token = RandomToken.ofBytes(TOKEN_BYTES);
         store.clearOld(handle, now.minus(LONGEST_IDLE), now.minus(LONGEST));

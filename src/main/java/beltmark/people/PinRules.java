@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Which PINs may be chosen: six digits that are not among the first that anybody would try. */
-final class PinRules {
+public final class PinRules {
 
     private static final int DIGITS = 6;
     private static final SecureRandom RANDOM = new SecureRandom();
@@ -14,7 +14,7 @@ final class PinRules {
     private PinRules() {}
 
     /** Why a chosen PIN is refused; each has a sentence in the texts. */
-    enum PinFault {
+    public enum PinFault {
         /** Not six digits. */
         NOT_SIX_DIGITS,
         /** A run, a repetition or a year. */
@@ -24,13 +24,14 @@ final class PinRules {
         /** The PIN that is to be replaced. */
         AS_BEFORE;
 
-        String word() {
+        /** {@return the word of the sentence} */
+        public String word() {
             return name().toLowerCase(Locale.ROOT).replace('_', '-');
         }
     }
 
     /** {@return why a PIN cannot be chosen, empty when it can} */
-    static Optional<PinFault> findFault(String before, String chosen, String again) {
+    public static Optional<PinFault> findFault(String before, String chosen, String again) {
         if (!isSixDigits(chosen)) {
             return Optional.of(PinFault.NOT_SIX_DIGITS);
         }

@@ -1,6 +1,8 @@
 package beltmark.people;
 
 import beltmark.people.PinRules.PinFault;
+import beltmark.web.AddressLimit;
+import beltmark.web.ClientAddress;
 import beltmark.web.Cookies;
 import beltmark.web.Form;
 import beltmark.web.Html;
@@ -12,6 +14,8 @@ import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.router.JavalinDefaultRoutingApi;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Supplier;
 
 /** Sign-in in three steps, crew, name and PIN, and sign-out. */
 public final class SignInRoutes {
@@ -19,12 +23,26 @@ public final class SignInRoutes {
     private static final int UNPROCESSABLE = 422;
 
     private final SignIn signIn;
+    private final AddressLimit limit;
+    private final ClientAddress address;
     private final Cookies cookies;
     private final Views views;
     private final Html html;
 
-    public SignInRoutes(SignIn signIn, Cookies cookies, Views views, Html html) {
+    /**
+     * @param signIn compares PINs and starts sessions
+     * @param limit how many wrong PINs one address may try
+     * @param address whom requests come from
+     * @param cookies where the session token goes
+     * @param views what pages share
+     * @param html how they are rendered
+     */
+    @SuppressWarnings("TooManyParameters") // wiring
+    public SignInRoutes(
+            SignIn signIn, AddressLimit limit, ClientAddress address, Cookies cookies, Views views, Html html) {
         this.signIn = signIn;
+        this.limit = limit;
+        this.address = address;
         this.cookies = cookies;
         this.views = views;
         this.html = html;
@@ -63,7 +81,7 @@ public final class SignInRoutes {
         Person person = person(ctx);
         Form form = Form.of(ctx);
         NextPath next = NextPath.of(form.text("next"));
-        ctx.future(() -> signIn.signIn(person.id(), form.text("pin"), former(ctx))
+        ctx.future(() -> limited(ctx, () -> signIn.signIn(person.id(), form.text("pin"), former(ctx)))
                 .thenAccept(attempt -> {
                     switch (attempt.answer()) {
                         case RIGHT -> letIn(ctx, attempt, next);
@@ -93,14 +111,28 @@ public final class SignInRoutes {
             html.show(ctx, UNPROCESSABLE, new ChoosePinPage(views.of(ctx), person, next, word, null));
             return;
         }
-        ctx.future(() -> signIn.changePin(person.id(), pin, chosen, former(ctx)).thenAccept(attempt -> {
-            if (attempt.answer() == Pins.Answer.RIGHT) {
-                letIn(ctx, attempt, next);
-            } else {
-                String refusal = attempt.answer().refusal();
-                html.show(ctx, UNPROCESSABLE, new ChoosePinPage(views.of(ctx), person, next, "", refusal));
+        ctx.future(() -> limited(ctx, () -> signIn.changePin(person.id(), pin, chosen, former(ctx)))
+                .thenAccept(attempt -> {
+                    if (attempt.answer() == Pins.Answer.RIGHT) {
+                        letIn(ctx, attempt, next);
+                    } else {
+                        String refusal = attempt.answer().refusal();
+                        html.show(ctx, UNPROCESSABLE, new ChoosePinPage(views.of(ctx), person, next, "", refusal));
+                    }
+                }));
+    }
+
+    /** Only what may have been a guess stays counted. */
+    private CompletableFuture<SignIn.Attempt> limited(
+            Context ctx, Supplier<CompletableFuture<SignIn.Attempt>> comparison) {
+        String from = address.of(ctx);
+        limit.take(from);
+        return comparison.get().thenApply(attempt -> {
+            if (attempt.answer() != Pins.Answer.WRONG) {
+                limit.giveBack(from);
             }
-        }));
+            return attempt;
+        });
     }
 
     private void letIn(Context ctx, SignIn.Attempt attempt, NextPath next) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import beltmark.Browser;
 import beltmark.Browser.Reply;
 import beltmark.SampleSite;
+import java.time.Duration;
 import java.util.Map;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -173,8 +174,34 @@ class PeopleJourneyTest {
         for (int i = 0; i < 9; i++) {
             site.signIn(browser, SampleSite.NEW_HIRE, "000000");
         }
+        site.clock().move(Duration.ofMinutes(1));
         Reply locked = site.signIn(browser, SampleSite.NEW_HIRE, SampleSite.pin());
         assertEquals(first, locked.page().select("main").text());
         assertEquals(422, locked.status());
+    }
+
+    @Test
+    void oneTabletCannotLockTheWholeCrew() {
+        Browser tablet = site.browser();
+        for (int i = 0; i < 5; i++) {
+            site.signIn(tablet, SampleSite.NEW_HIRE, "000000");
+            site.signIn(tablet, SampleSite.OTHER_NEW_HIRE, "000000");
+        }
+        Reply refused = site.signIn(tablet, SampleSite.SUPERVISOR, SampleSite.pin());
+        assertEquals(429, refused.status());
+        site.clock().move(Duration.ofMinutes(1));
+        assertEquals(
+                "/today",
+                site.signIn(tablet, SampleSite.SUPERVISOR, SampleSite.pin()).path());
+    }
+
+    @Test
+    void aWholeCrewSignsInFromOneTabletWithinAMinute() {
+        for (int i = 0; i < 12; i++) {
+            Browser tablet = site.browser();
+            assertEquals(
+                    "/today",
+                    site.signIn(tablet, SampleSite.NEW_HIRE, SampleSite.pin()).path());
+        }
     }
 }

@@ -1,8 +1,9 @@
 package beltmark.people.intake;
 
 import beltmark.db.Database;
+import beltmark.people.Joined;
 import beltmark.people.Joining;
-import beltmark.people.OneTimePin;
+import beltmark.people.NewPin;
 import beltmark.recordbook.Entry;
 import beltmark.recordbook.RecordBook;
 import beltmark.web.OperationId;
@@ -84,10 +85,10 @@ public final class Intake {
     }
 
     private List<Arrival> storeAll(
-            Handle handle, Visitor admin, List<RosterRow> rows, List<OneTimePin> pins, OperationId operation) {
+            Handle handle, Visitor admin, List<RosterRow> rows, List<NewPin> pins, OperationId operation) {
         List<Arrival> arrivals = new ArrayList<>();
         for (RosterRow row : rows) {
-            OneTimePin pin = pins.get(arrivals.size());
+            NewPin pin = pins.get(arrivals.size());
             long crew = store.findCrew(handle, row.crew()).orElseGet(() -> store.addCrew(handle, row.crew()));
             long person = joining.join(handle, row.newcomer(), crew, row.since(), pin);
             arrivals.add(new Arrival(row.newcomer().name(), row.crew(), pin.pin()));

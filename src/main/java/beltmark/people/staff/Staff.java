@@ -4,7 +4,7 @@ import beltmark.db.Database;
 import beltmark.people.Crew;
 import beltmark.people.CrewAt;
 import beltmark.people.Joining;
-import beltmark.people.OneTimePin;
+import beltmark.people.NewPin;
 import beltmark.people.PersonSessions;
 import beltmark.people.staff.StaffRecords.Left;
 import beltmark.people.staff.StaffRecords.Moved;
@@ -126,7 +126,7 @@ public final class Staff {
                 .thenCompose(pins -> database.write(handle -> comeBack(handle, change, crewId, pins.get(0))));
     }
 
-    private Return comeBack(Handle handle, StaffChange change, long crewId, OneTimePin pin) {
+    private Return comeBack(Handle handle, StaffChange change, long crewId, NewPin pin) {
         boolean before = isDone(handle, change);
         Crew to = getCrew(handle, crewId);
         Optional<StaffRefusal> refusal = once(handle, change, () -> rules.findReturnFault(handle, change, to), () -> {

@@ -2,13 +2,13 @@ package beltmark.people;
 
 import beltmark.people.PinStore.StoredPin;
 
-/** A PIN for somebody's first sign-in: as it is told to them once, and as it is kept. */
-public final class OneTimePin {
+/** A PIN that is to be somebody's: as a person knows it, and as it is kept. */
+public final class NewPin {
 
     private final String pin;
     private final StoredPin stored;
 
-    OneTimePin(String pin, StoredPin stored) {
+    NewPin(String pin, StoredPin stored) {
         this.pin = pin;
         this.stored = stored;
     }

@@ -1,6 +1,5 @@
-package beltmark.people.intake;
+package beltmark.people;
 
-import beltmark.people.Newcomer;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -22,7 +21,8 @@ public record Joined(String name, String crew, long crewId, List<String> roles, 
         roles = List.copyOf(roles);
     }
 
-    static Joined of(Newcomer newcomer, String crew, long crewId, LocalDate on) {
+    /** {@return the body for somebody who joins a crew} */
+    public static Joined of(Newcomer newcomer, String crew, long crewId, LocalDate on) {
         List<String> roles =
                 newcomer.roles().stream().sorted().map(role -> role.word()).toList();
         return new Joined(newcomer.name(), crew, crewId, roles, on);

@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.people.first;
+
+import org.jspecify.annotations.NullMarked;
