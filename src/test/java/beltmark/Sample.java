@@ -2,9 +2,12 @@ package beltmark;
 
 import beltmark.content.Content;
 import beltmark.content.ContentFile;
+import beltmark.core.problem.Problem;
 import beltmark.core.problem.ProblemCode;
 import beltmark.core.problem.ProblemFamily;
+import beltmark.core.problem.setup.SetupScene;
 import beltmark.core.setup.HardwareCard;
+import beltmark.core.setup.Situation;
 import beltmark.core.units.Graduation;
 import beltmark.core.units.Length;
 import beltmark.core.units.LengthReader;
@@ -45,6 +48,11 @@ public final class Sample {
     /** {@return as many different codes as asked for} */
     public static Stream<ProblemCode> codes(int count) {
         return IntStream.range(0, count).mapToObj(i -> new ProblemCode(Integer.toString(i)));
+    }
+
+    /** {@return the place that a problem of the set-up is about} */
+    public static Situation situation(Problem problem) {
+        return ((SetupScene) problem.scene()).situation();
     }
 
     /** {@return a length as typed by an inch person} */

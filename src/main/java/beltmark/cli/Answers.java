@@ -9,6 +9,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.StreamSupport;
 
 /**
  * Answers to one problem.
@@ -40,8 +42,22 @@ record Answers(String family, String code, Graduation unit, Map<String, Map<Stri
     private static Map<String, String> blanks(JsonNode part) {
         require(part.isObject());
         Map<String, String> blanks = new LinkedHashMap<>();
-        part.properties().forEach(blank -> blanks.put(blank.getKey(), text(blank.getValue())));
+        part.properties().forEach(blank -> blanks.put(blank.getKey(), answer(blank.getValue())));
         return blanks;
+    }
+
+    /** Several picks or an order may be a list, a match may be an object of partners. */
+    private static String answer(JsonNode value) {
+        if (value.isArray()) {
+            return StreamSupport.stream(value.spliterator(), false)
+                    .map(Answers::text)
+                    .collect(Collectors.joining(" "));
+        }
+        return value.isObject()
+                ? value.properties().stream()
+                        .map(pair -> pair.getKey() + ":" + text(pair.getValue()))
+                        .collect(Collectors.joining(" "))
+                : text(value);
     }
 
     /** A number may stand without quotation marks. */

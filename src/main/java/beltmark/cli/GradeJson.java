@@ -39,19 +39,19 @@ record GradeJson(String family, int version, String code, List<PartJson> parts) 
         return new GradeJson(problem.family(), problem.version(), problem.code().text(), parts);
     }
 
-    record PartJson(String id, String verdict, List<BlankJson> blanks) {
+    record PartJson(String id, String verdict, List<JudgedJson> blanks) {
 
         static PartJson of(Part part, Map<String, String> typed, PartGrade grade, Words words) {
-            List<BlankJson> blanks = new ArrayList<>();
+            List<JudgedJson> blanks = new ArrayList<>();
             grade.grades()
                     .forEach((blank, judged) ->
-                            blanks.add(BlankJson.of(part, blank, typed.getOrDefault(blank, ""), judged, words)));
+                            blanks.add(JudgedJson.of(part, blank, typed.getOrDefault(blank, ""), judged, words)));
             return new PartJson(part.id(), grade.worst().id(), blanks);
         }
     }
 
     @JsonInclude(JsonInclude.Include.NON_NULL)
-    record BlankJson(
+    record JudgedJson(
             String id,
             String typed,
             @Nullable String read,
@@ -60,22 +60,24 @@ record GradeJson(String family, int version, String code, List<PartJson> parts) 
             @Nullable String says,
             @Nullable String why) {
 
-        static BlankJson of(Part part, String blank, String typed, Grade grade, Words words) {
+        private static String told(Part part, String blank, Answer answer, Words words) {
+            return part.blanks().stream()
+                    .filter(known -> known.id().equals(blank))
+                    .map(known -> BlankJson.typed(known, answer, words))
+                    .findFirst()
+                    .orElse("");
+        }
+
+        static JudgedJson of(Part part, String blank, String typed, Grade grade, Words words) {
             String slip = grade.slip();
-            return new BlankJson(
+            return new JudgedJson(
                     blank,
                     typed,
-                    grade.answer() == null ? null : told(grade.answer(), words),
+                    grade.answer() == null ? null : told(part, blank, grade.answer(), words),
                     grade.verdict().id(),
                     slip,
                     slip == null ? null : words.say("problem.slip." + part.id() + "." + slip),
                     grade.unreadable() == null ? null : grade.unreadable().id());
-        }
-
-        private static String told(Answer answer, Words words) {
-            return answer instanceof Answer.OfLength length
-                    ? words.length(length.length())
-                    : ((Answer.OfChoice) answer).option();
         }
     }
 }

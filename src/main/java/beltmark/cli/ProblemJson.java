@@ -1,21 +1,25 @@
 package beltmark.cli;
 
-import beltmark.core.problem.Answer;
-import beltmark.core.problem.Blank;
-import beltmark.core.problem.ChoiceBlank;
 import beltmark.core.problem.Given;
-import beltmark.core.problem.LengthBlank;
 import beltmark.core.problem.Part;
 import beltmark.core.problem.Problem;
+import beltmark.core.problem.Scene;
+import beltmark.core.problem.setup.SetupScene;
+import beltmark.core.setup.HardwareCard;
 import beltmark.core.setup.Reach;
 import beltmark.core.setup.Sides;
 import beltmark.core.setup.Situation;
 import beltmark.core.units.Length;
 import beltmark.core.units.Quantity;
 import beltmark.core.units.Word;
+import beltmark.problem.ExhibitView;
+import beltmark.problem.ProblemWords;
 import beltmark.texts.Words;
 import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,37 +28,59 @@ import org.jspecify.annotations.Nullable;
  * @param family the family's id
  * @param version the family's version
  * @param code the code, as it is kept
- * @param card the hardware card's id
- * @param cardVersion the hardware card's version
- * @param situation the numbers behind it
+ * @param card the hardware card's id, or null where none plays a part
+ * @param cardVersion the hardware card's version, or null
+ * @param situation the numbers of a set-up, or null for another scene
+ * @param facts the drawn numbers behind it
  * @param givens what is told for the whole problem
  * @param parts what is asked
  */
+@JsonInclude(JsonInclude.Include.NON_NULL)
 record ProblemJson(
         String family,
         int version,
         String code,
-        String card,
-        int cardVersion,
-        SituationJson situation,
+        @Nullable String card,
+        @Nullable Integer cardVersion,
+        @Nullable SituationJson situation,
+        Map<String, FactJson> facts,
         List<GivenJson> givens,
         List<PartJson> parts) {
 
     static ProblemJson of(Problem problem, Words words) {
-        Situation situation = problem.situation();
+        HardwareCard card = problem.scene().findCard().orElse(null);
         return new ProblemJson(
                 problem.family(),
                 problem.version(),
                 problem.code().text(),
-                situation.card().id(),
-                situation.card().version(),
-                SituationJson.of(situation),
+                card == null ? null : card.id(),
+                card == null ? null : Integer.valueOf(card.version()),
+                problem.scene() instanceof SetupScene scene ? SituationJson.of(scene.situation()) : null,
+                FactJson.allOf(problem.scene()),
                 allOf(problem.givens(), words),
                 problem.parts().stream().map(part -> PartJson.of(part, words)).toList());
     }
 
     private static List<GivenJson> allOf(List<Given> givens, Words words) {
         return givens.stream().map(given -> GivenJson.of(given, words)).toList();
+    }
+
+    /** A drawn number and its unit, or a drawn word. */
+    @JsonInclude(JsonInclude.Include.NON_NULL)
+    record FactJson(
+            @Nullable Double amount, String unit, @Nullable String word) {
+
+        static Map<String, FactJson> allOf(Scene scene) {
+            Map<String, FactJson> facts = new LinkedHashMap<>();
+            scene.facts().forEach((name, value) -> facts.put(name, of(value)));
+            return facts;
+        }
+
+        private static FactJson of(Quantity value) {
+            return value instanceof Word word
+                    ? new FactJson(null, "", word.key())
+                    : new FactJson(value.amount(), value.unit(), null);
+        }
     }
 
     /** The numbers of a situation, heights in millimetres. */
@@ -100,7 +126,12 @@ record ProblemJson(
     /** A value as a person reads it, and in millimetres where it is a length. */
     @JsonInclude(JsonInclude.Include.NON_NULL)
     record GivenJson(
-            String id, String label, String value, @Nullable Double mm) {
+            String id,
+            String label,
+            String value,
+            @Nullable Double mm,
+            @Nullable Double amount,
+            @Nullable String unit) {
 
         static GivenJson of(Given given, Words words) {
             Quantity value = given.value();
@@ -108,94 +139,46 @@ record ProblemJson(
                     given.id(),
                     words.say("problem.given." + given.id()),
                     words.quantity(value),
-                    value instanceof Word ? null : Double.valueOf(value.amount()));
+                    value instanceof Length length ? Double.valueOf(length.millimetres()) : null,
+                    value instanceof Word || value instanceof Length ? null : Double.valueOf(value.amount()),
+                    value instanceof Word || value instanceof Length ? null : value.unit());
+        }
+    }
+
+    /** A table, its cells as a person reads them. */
+    record ExhibitJson(String id, String caption, List<String> columns, List<List<String>> rows) {
+
+        static List<ExhibitJson> allOf(Part part, ProblemWords words) {
+            List<ExhibitJson> exhibits = new ArrayList<>();
+            for (ExhibitView view : words.exhibits(part)) {
+                String id = part.exhibits().get(exhibits.size()).id();
+                exhibits.add(new ExhibitJson(id, view.caption(), view.columns(), view.rows()));
+            }
+            return exhibits;
         }
     }
 
     record PartJson(
-            String id, String title, String ask, List<GivenJson> givens, List<BlankJson> blanks, List<String> steps) {
+            String id,
+            String title,
+            String ask,
+            List<GivenJson> givens,
+            List<ExhibitJson> exhibits,
+            List<BlankJson> blanks,
+            List<String> steps) {
 
         static PartJson of(Part part, Words words) {
+            ProblemWords told = new ProblemWords(words);
             return new PartJson(
                     part.id(),
-                    words.say("problem.part." + part.id() + ".title"),
-                    words.say("problem.part." + part.id() + ".ask"),
+                    told.title(part),
+                    told.ask(part),
                     allOf(part.givens(), words),
+                    ExhibitJson.allOf(part, told),
                     part.blanks().stream()
                             .map(blank -> BlankJson.of(part, blank, words))
                             .toList(),
-                    part.steps().stream()
-                            .map(step -> words.say("setup.step." + step.id(), step.values()))
-                            .toList());
-        }
-    }
-
-    @JsonInclude(JsonInclude.Include.NON_NULL)
-    record BlankJson(
-            String id,
-            String kind,
-            String label,
-            @Nullable List<String> options,
-            String right,
-            @Nullable Double rightMm,
-            @Nullable Double toleranceMm,
-            @Nullable List<Double> plausibleMm,
-            List<SlipJson> slips) {
-
-        static BlankJson of(Part part, Blank blank, Words words) {
-            String label = words.say("problem.blank." + part.path(blank));
-            return blank instanceof LengthBlank length
-                    ? of(part, length, label, words)
-                    : of(part, (ChoiceBlank) blank, label, words);
-        }
-
-        private static BlankJson of(Part part, LengthBlank blank, String label, Words words) {
-            return new BlankJson(
-                    blank.id(),
-                    "length",
-                    label,
-                    null,
-                    words.length(blank.rightLength()),
-                    blank.rightLength().millimetres(),
-                    blank.tolerance().millimetres(),
-                    List.of(
-                            blank.plausible().from().millimetres(),
-                            blank.plausible().to().millimetres()),
-                    blank.slips().stream()
-                            .map(slip -> SlipJson.of(part, slip.id(), new Answer.OfLength(slip.value()), words))
-                            .toList());
-        }
-
-        private static BlankJson of(Part part, ChoiceBlank blank, String label, Words words) {
-            return new BlankJson(
-                    blank.id(),
-                    "choice",
-                    label,
-                    blank.options(),
-                    blank.rightOption(),
-                    null,
-                    null,
-                    null,
-                    blank.options().stream()
-                            .filter(blank.slips()::containsKey)
-                            .map(option -> SlipJson.of(
-                                    part, blank.slips().getOrDefault(option, ""), new Answer.OfChoice(option), words))
-                            .toList());
-        }
-    }
-
-    /** A slip, what it leads to, and what is said of it. */
-    @JsonInclude(JsonInclude.Include.NON_NULL)
-    record SlipJson(String id, String value, @Nullable Double mm, String says) {
-
-        static SlipJson of(Part part, String slip, Answer value, Words words) {
-            Length length = value instanceof Answer.OfLength own ? own.length() : null;
-            String text = value instanceof Answer.OfChoice own ? own.option() : "";
-            return new SlipJson(
-                    slip,
-                    length == null ? text : words.length(length),
-                    length == null ? null : Double.valueOf(length.millimetres()),
-                    words.say("problem.slip." + part.id() + "." + slip));
+                    told.steps(part));
         }
     }
 }

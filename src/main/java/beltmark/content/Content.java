@@ -21,6 +21,7 @@ public record Content(List<HardwareCard> cards, List<ProblemFamily> families, Ru
 
     private static final String HARDWARE = "content/hardware";
     private static final String PROBLEMS = "content/problems";
+    private static final String SET_UP = "set-up.yaml";
     private static final String QUALIFICATIONS = "content/qualifications";
     private static final String DEMONSTRATIONS = "content/demonstrations";
 
@@ -76,7 +77,9 @@ public record Content(List<HardwareCard> cards, List<ProblemFamily> families, Ru
                 .flatMap(file -> HardwareFile.read(file, faults).stream())
                 .toList();
         List<ProblemFamily> families = problems.stream()
-                .flatMap(file -> SetupProblemsFile.read(file, cards, faults).stream())
+                .flatMap(file -> file.name().equals(SET_UP)
+                        ? SetupProblemsFile.read(file, cards, faults).stream()
+                        : FamilyFile.read(file, cards, faults).stream())
                 .toList();
         List<QualificationRule> versions = qualifications.stream()
                 .flatMap(file -> QualificationFile.read(file, cards, families, faults).stream())

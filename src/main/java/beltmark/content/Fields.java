@@ -93,6 +93,20 @@ final class Fields {
                 1.0);
     }
 
+    /** {@return a number, 0 or more} */
+    double amount(String name) {
+        return value(
+                name,
+                "a number, 0 or more",
+                node -> Optional.of(node.asDouble()).filter(number -> node.isNumber() && number >= 0),
+                0.0);
+    }
+
+    /** {@return whether there is a field of that name, for one that may be left out} */
+    boolean has(String name) {
+        return node.has(name);
+    }
+
     /** {@return yes or no} */
     boolean yes(String name) {
         return value(

@@ -1,14 +1,15 @@
 package beltmark.practice;
 
 import beltmark.core.problem.Blank;
-import beltmark.core.problem.ChoiceBlank;
+import beltmark.core.problem.Given;
 import beltmark.core.problem.LengthBlank;
+import beltmark.core.problem.NumberBlank;
 import beltmark.core.problem.Part;
 import beltmark.core.problem.Problem;
-import beltmark.core.setup.Sides;
-import beltmark.core.setup.Situation;
-import beltmark.core.setup.Surroundings;
+import beltmark.core.setup.HardwareCard;
 import beltmark.core.units.Length;
+import beltmark.core.units.Quantity;
+import beltmark.core.units.Word;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -29,7 +30,7 @@ public record AnswerRecord(Shown shown, String part, String unit, List<Figure> f
     static AnswerRecord of(Problem problem, Part part, String unit, List<Figure> figures) {
         Map<String, Asked> asked = new TreeMap<>();
         part.blanks().forEach(blank -> asked.put(blank.id(), Asked.of(blank)));
-        return new AnswerRecord(Shown.of(problem), part.id(), unit, figures, asked);
+        return new AnswerRecord(Shown.of(problem, part), part.id(), unit, figures, asked);
     }
 
     /**
@@ -38,42 +39,45 @@ public record AnswerRecord(Shown shown, String part, String unit, List<Figure> f
      * @param family the family's id
      * @param version the family's version
      * @param code the code it was drawn from
-     * @param card the hardware card's id
-     * @param cardVersion the hardware card's version
-     * @param tip the tip on the blade
-     * @param blade the length of the blade
-     * @param beltMarks the belt marks
-     * @param surroundings what limits the space
-     * @param mountedHigh how far above its mount mark the tensioner was fixed
-     * @param splice the height of the splice
+     * @param card the hardware card's id, or null
+     * @param cardVersion the hardware card's version, or null
+     * @param facts the drawn numbers, with their unit
+     * @param told what was told with this part and the problem
      */
     public record Shown(
             String family,
             int version,
             String code,
-            String card,
-            int cardVersion,
-            String tip,
-            Length blade,
-            Sides beltMarks,
-            Surroundings surroundings,
-            Length mountedHigh,
-            Length splice) {
+            @Nullable String card,
+            @Nullable Integer cardVersion,
+            Map<String, String> facts,
+            Map<String, String> told) {
 
-        static Shown of(Problem problem) {
-            Situation situation = problem.situation();
+        static Shown of(Problem problem, Part part) {
+            HardwareCard card = problem.scene().findCard().orElse(null);
+            Map<String, String> facts = new TreeMap<>();
+            problem.scene().facts().forEach((name, value) -> facts.put(name, exact(value)));
+            Map<String, String> told = new TreeMap<>();
+            for (List<Given> givens : List.of(problem.givens(), part.givens())) {
+                givens.forEach(given -> told.put(given.id(), exact(given.value())));
+            }
             return new Shown(
                     problem.family(),
                     problem.version(),
                     problem.code().text(),
-                    situation.card().id(),
-                    situation.card().version(),
-                    situation.tip().id(),
-                    situation.blade(),
-                    situation.beltMarks(),
-                    situation.surroundings(),
-                    situation.mountedHigh(),
-                    situation.splice());
+                    card == null ? null : card.id(),
+                    card == null ? null : Integer.valueOf(card.version()),
+                    facts,
+                    told);
+        }
+
+        private static String exact(Quantity value) {
+            if (value instanceof Word word) {
+                return word.key();
+            }
+            return value instanceof Length length
+                    ? length.nanometres() + " nm"
+                    : (value.amount() + " " + value.unit()).strip();
         }
     }
 
@@ -82,22 +86,33 @@ public record AnswerRecord(Shown shown, String part, String unit, List<Figure> f
      *
      * @param length the right length, for a length
      * @param tolerance how far off it could be, for a length
-     * @param option the right option, for a choice
-     * @param slips the values of the slips, for a length
+     * @param amount the right amount, for a number
+     * @param unit the unit of the amount
+     * @param within how far off the amount could be
+     * @param option the right option, or all right ones with blanks between
+     * @param slips what the known slips lead to, by slip
      */
     public record Asked(
             @Nullable Length length,
             @Nullable Length tolerance,
+            @Nullable Double amount,
+            @Nullable String unit,
+            @Nullable Double within,
             @Nullable String option,
-            Map<String, Length> slips) {
+            Map<String, Figure> slips) {
 
         static Asked of(Blank blank) {
+            Map<String, Figure> slips = new TreeMap<>();
+            blank.wrongAnswers().forEach(wrong -> slips.put(wrong.slip(), Figure.ofSlip(blank.id(), wrong)));
             if (blank instanceof LengthBlank length) {
-                Map<String, Length> slips = new TreeMap<>();
-                length.slips().forEach(slip -> slips.put(slip.id(), slip.value()));
-                return new Asked(length.rightLength(), length.tolerance(), null, slips);
+                return new Asked(length.rightLength(), length.tolerance(), null, null, null, null, slips);
             }
-            return new Asked(null, null, ((ChoiceBlank) blank).rightOption(), Map.of());
+            if (blank instanceof NumberBlank number) {
+                double within = number.tolerance().around(number.rightAmount());
+                String unit = number.units().metric().symbol();
+                return new Asked(null, null, number.rightAmount(), unit, within, null, slips);
+            }
+            return new Asked(null, null, null, null, null, Picked.of(blank.right()), slips);
         }
     }
 }

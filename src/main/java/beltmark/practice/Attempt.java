@@ -4,12 +4,14 @@ import beltmark.core.grading.Grade;
 import beltmark.core.grading.Leaving;
 import beltmark.core.grading.PartGrade;
 import beltmark.core.grading.Working;
+import beltmark.core.problem.Blank;
 import beltmark.core.problem.Part;
 import beltmark.core.problem.Problem;
 import beltmark.practice.AttemptStore.Event;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -36,10 +38,18 @@ record Attempt(Working working, Map<String, String> typed) {
         Map<String, Grade> grades = new HashMap<>();
         Map<String, String> more = new HashMap<>(typed);
         event.figures().forEach(figure -> {
-            grades.put(figure.blank(), figure.toGrade());
+            asked(event.part(), figure.blank()).ifPresent(blank -> grades.put(figure.blank(), figure.toGrade(blank)));
             more.put(Part.path(event.part(), figure.blank()), figure.typed());
         });
         return new Attempt(working.answered(new PartGrade(grades)), more);
+    }
+
+    private Optional<Blank> asked(String part, String blank) {
+        return working.problem().parts().stream()
+                .filter(known -> known.id().equals(part))
+                .flatMap(known -> known.blanks().stream())
+                .filter(known -> known.id().equals(blank))
+                .findFirst();
     }
 
     private static Leaving leaving(String id) {

@@ -1,6 +1,7 @@
 package beltmark.practice;
 
 import beltmark.core.problem.Problem;
+import beltmark.core.setup.HardwareCard;
 import beltmark.core.units.Length;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -45,12 +46,12 @@ final class AttemptStore {
             """;
 
     private static final String ADD_FIGURE = """
-            INSERT INTO practice_figure (seq, blank, typed, length_nm, option, verdict, slip)
-            VALUES (:seq, :blank, :typed, :length, :option, :verdict, :slip)
+            INSERT INTO practice_figure (seq, blank, typed, length_nm, amount, option, verdict, slip)
+            VALUES (:seq, :blank, :typed, :length, :amount, :option, :verdict, :slip)
             """;
 
     private static final String LIST_ANSWERS = """
-            SELECT a.seq, a.part, a.verdict AS worst, f.blank, f.typed, f.length_nm, f.option, f.verdict, f.slip
+            SELECT a.seq, a.part, a.verdict AS worst, f.blank, f.typed, f.length_nm, f.amount, f.option, f.verdict, f.slip
             FROM practice_answer a LEFT JOIN practice_figure f ON f.seq = a.seq
             WHERE a.attempt_id = :attempt
             ORDER BY a.seq
@@ -83,7 +84,7 @@ final class AttemptStore {
                 .bind("family", problem.family())
                 .bind("version", problem.version())
                 .bind("code", problem.code().text())
-                .bind("card", problem.situation().card().id())
+                .bind("card", problem.scene().findCard().map(HardwareCard::id).orElse(""))
                 .executeAndReturnGeneratedKeys("id")
                 .mapTo(Long.class)
                 .one();
@@ -106,6 +107,7 @@ final class AttemptStore {
                 .bind("blank", figure.blank())
                 .bind("typed", figure.typed())
                 .bind("length", figure.length())
+                .bind("amount", figure.amount())
                 .bind("option", figure.option())
                 .bind("verdict", figure.verdict())
                 .bind("slip", figure.slip())
@@ -153,10 +155,14 @@ final class AttemptStore {
             return null;
         }
         long nanometres = row.getLong("length_nm");
+        Length length = row.wasNull() ? null : Length.ofNanometres(nanometres);
+        double number = row.getDouble("amount");
+        Double amount = row.wasNull() ? null : Double.valueOf(number);
         return new Figure(
                 blank,
                 row.getString("typed"),
-                row.wasNull() ? null : Length.ofNanometres(nanometres),
+                length,
+                amount,
                 row.getString("option"),
                 row.getString("verdict"),
                 row.getString("slip"));

@@ -1,10 +1,12 @@
 package beltmark.practice;
 
 import beltmark.core.grading.Leaving;
+import beltmark.core.problem.Part;
 import beltmark.core.problem.Problem;
 import beltmark.core.problem.ProblemCode;
 import beltmark.practice.Practice.Answered;
 import beltmark.practice.Practice.Outcome;
+import beltmark.problem.BlankFields;
 import beltmark.web.Form;
 import beltmark.web.Html;
 import beltmark.web.NotFound;
@@ -14,7 +16,6 @@ import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.router.JavalinDefaultRoutingApi;
-import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.random.RandomGenerator;
@@ -74,9 +75,9 @@ public final class PracticeRoutes {
     private void answer(Context ctx) {
         Problem problem = problem(ctx);
         Form form = Form.of(ctx);
-        String part = part(ctx, problem);
-        Map<String, String> typed = typed(problem, part, form);
-        ctx.future(() -> practice.answer(views.visitor(ctx), problem, part, typed, form.operation())
+        Part part = part(ctx, problem);
+        Map<String, String> typed = BlankFields.typed(part, form);
+        ctx.future(() -> practice.answer(views.visitor(ctx), problem, part.id(), typed, form.operation())
                 .thenAccept(answered -> reply(ctx, answered, typed)));
     }
 
@@ -87,7 +88,8 @@ public final class PracticeRoutes {
                 .filter(known -> known.id().equals(form.text("how")))
                 .findFirst()
                 .orElseThrow(() -> new BadRequestResponse("no way of leaving a part"));
-        ctx.future(() -> practice.leave(views.visitor(ctx), problem, part(ctx, problem), how, form.operation())
+        ctx.future(() -> practice.leave(
+                        views.visitor(ctx), problem, part(ctx, problem).id(), how, form.operation())
                 .thenAccept(answered -> reply(ctx, answered, Map.of())));
     }
 
@@ -107,21 +109,12 @@ public final class PracticeRoutes {
         return practice.getProblem(ctx.pathParam("family"), ctx.pathParam("code"));
     }
 
-    private static String part(Context ctx, Problem problem) {
+    private static Part part(Context ctx, Problem problem) {
         String id = ctx.pathParam("part");
-        if (problem.parts().stream().noneMatch(part -> part.id().equals(id))) {
-            throw new NotFound("no part of that id in " + problem.family());
-        }
-        return id;
-    }
-
-    private static Map<String, String> typed(Problem problem, String part, Form form) {
-        Map<String, String> typed = new HashMap<>();
-        problem.parts().stream()
-                .filter(asked -> asked.id().equals(part))
-                .flatMap(asked -> asked.blanks().stream())
-                .forEach(blank -> typed.put(blank.id(), form.text(blank.id())));
-        return typed;
+        return problem.parts().stream()
+                .filter(part -> part.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new NotFound("no part of that id in " + problem.family()));
     }
 
     private static String path(String family, String code) {

@@ -17,7 +17,6 @@ import org.jspecify.annotations.Nullable;
  * @param family the family's id
  * @param code the problem's code
  * @param told what is told for the whole problem
- * @param chart the card's chart for the tip, where it is needed
  * @param parts the parts, in order
  * @param operation names the next sending
  * @param state {@code working}, {@code finished} or {@code clean}
@@ -28,7 +27,6 @@ public record ProblemPage(
         String family,
         String code,
         List<Told> told,
-        List<Told> chart,
         List<PartView> parts,
         OperationId operation,
         String state,
@@ -56,14 +54,6 @@ public record ProblemPage(
     /** {@return whether all parts are done} */
     public boolean finished() {
         return !state.equals("working");
-    }
-
-    /** {@return the heading of a part: which of how many, and what it is} */
-    public String partTitle(PartView part) {
-        String title = view.text("problem.part." + part.id() + ".title");
-        return parts.size() == 1
-                ? title
-                : view.text("practice.part-of", "number", part.number(), "count", parts.size(), "title", title);
     }
 
     /** {@return what a length typed without a unit means} */

@@ -3,15 +3,13 @@ package beltmark.practice;
 import beltmark.core.grading.Leaving;
 import beltmark.core.grading.PartGrade;
 import beltmark.core.grading.Working.PartWorking;
-import beltmark.core.problem.Given;
 import beltmark.core.problem.Part;
 import beltmark.core.problem.Problem;
-import beltmark.core.problem.setup.SetupPart;
-import beltmark.core.setup.TipCard;
 import beltmark.drawing.Drawing;
-import beltmark.texts.Words;
+import beltmark.drawing.problem.ProblemDrawings;
+import beltmark.drawing.problem.Telling;
+import beltmark.problem.ProblemWords;
 import beltmark.web.OperationId;
-import beltmark.web.Told;
 import beltmark.web.View;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,13 +22,13 @@ import org.jspecify.annotations.Nullable;
 final class ProblemPages {
 
     private final View view;
-    private final Words words;
+    private final ProblemWords words;
     private final Attempt attempt;
     private final Problem problem;
 
     ProblemPages(View view, Attempt attempt) {
         this.view = view;
-        this.words = view.words();
+        this.words = new ProblemWords(view.words());
         this.attempt = attempt;
         this.problem = attempt.working().problem();
     }
@@ -53,8 +51,7 @@ final class ProblemPages {
                 view,
                 problem.family(),
                 problem.code().text(),
-                told(problem.givens()),
-                chart(),
+                words.told(problem.givens()),
                 parts(grade, typed),
                 OperationId.fresh(),
                 state(),
@@ -78,6 +75,12 @@ final class ProblemPages {
         return parts;
     }
 
+    private String title(Part part, int number) {
+        int count = problem.parts().size();
+        String title = words.title(part);
+        return count == 1 ? title : view.text("practice.part-of", "number", number, "count", count, "title", title);
+    }
+
     private PartView part(PartWorking working, int number, String state, PartGrade grade, Map<String, String> typed) {
         Part part = working.part();
         boolean open = state.equals("open");
@@ -87,54 +90,31 @@ final class ProblemPages {
                 part.id(),
                 number,
                 state,
-                told(part.givens()),
+                title(part, number),
+                words.ask(part),
+                words.told(part.givens()),
+                state.equals("ahead") ? List.of() : words.exhibits(part),
                 drawings(working, state),
                 part.blanks().stream()
                         .map(blank -> open ? blanks.open(blank, grade, typed) : blanks.closed(blank))
                         .toList(),
                 open && working.last() != null,
                 leaving == null ? null : leaving.id(),
-                maySolve(working) ? steps(part) : List.of());
+                maySolve(working) ? words.steps(part) : List.of());
     }
 
     private List<Drawing> drawings(PartWorking working, String state) {
-        Set<SetupPart> solved = attempt.working().parts().stream()
+        Set<String> solved = attempt.working().parts().stream()
                 .filter(this::maySolve)
-                .flatMap(part -> SetupPart.find(part.part().id()).stream())
+                .map(part -> part.part().id())
                 .collect(Collectors.toSet());
-        return state.equals("ahead")
-                ? List.of()
-                : SetupPart.find(working.part().id())
-                        .map(new PartDrawings(attempt.working(), solved, words)::of)
-                        .orElse(List.of());
+        Telling telling = new Telling(problem, solved, attempt.working().own(), view.words());
+        return state.equals("ahead") ? List.of() : ProblemDrawings.of(working.part(), telling);
     }
 
     /** The steps of a part left with an own figure wait until the end, since later parts build on that figure. */
     private boolean maySolve(PartWorking part) {
         return part.isClosed()
                 && (part.leaving() != Leaving.OWN_FIGURE || attempt.working().isFinished());
-    }
-
-    private List<String> steps(Part part) {
-        return part.steps().stream()
-                .map(step -> words.say("setup.step." + step.id(), step.values()))
-                .toList();
-    }
-
-    private List<Told> told(List<Given> givens) {
-        return givens.stream()
-                .map(given -> new Told(words.say("problem.given." + given.id()), words.quantity(given.value())))
-                .toList();
-    }
-
-    /** The chart of the tip on the blade; the chart of the other tip stands on the card's page. */
-    private List<Told> chart() {
-        boolean needed = problem.parts().stream().anyMatch(part -> part.id().equals(SetupPart.SPRING_LENGTH.id()));
-        TipCard tip = problem.situation().card().tip(problem.situation().tip());
-        return !needed
-                ? List.of()
-                : tip.chart().stream()
-                        .map(row -> new Told(words.length(row.blade()), words.length(row.springLength())))
-                        .toList();
     }
 }

@@ -130,8 +130,7 @@ final class SheetPages {
     }
 
     private String sentence(Step step) {
-        String own = "step." + step.id();
-        return words.say(words.has(own) ? own : "setup.step." + step.id(), step.values());
+        return words.step(step);
     }
 
     private List<Row> rows() {

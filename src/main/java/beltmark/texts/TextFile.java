@@ -35,7 +35,7 @@ final class TextFile {
     /** Adds every text of this file, and every fault to the list of faults. */
     void readInto(Map<String, Message> texts) {
         try (JsonParser parser = new YAMLFactory().createParser(file.text())) {
-            path.push(file.name().replaceFirst("\\.ya?ml$", ""));
+            path.push(topic());
             while (parser.nextToken() != null) {
                 read(parser, texts);
             }
@@ -44,6 +44,12 @@ final class TextFile {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** The folder below the language for a topic in several files, else the name of the file. */
+    private String topic() {
+        String below = file.path().replaceFirst(".*/" + language.tag() + "/", "");
+        return below.contains("/") ? below.substring(0, below.indexOf('/')) : below.replaceFirst("\\.yaml$", "");
     }
 
     private void read(JsonParser parser, Map<String, Message> texts) throws IOException {

@@ -36,7 +36,8 @@ public final class Texts {
     /**
      * Reads text files.
      *
-     * @param files paths end in {@code <language>/<topic>.yaml}; other files are a fault
+     * @param files paths end in {@code <language>/<topic>.yaml}, or in {@code <language>/<topic>/<part>.yaml} for a
+     *     topic in several files; other files are a fault
      * @param zone the time zone that times are told in
      * @return the texts; throws {@link ContentFaults} with every fault of every file
      */
@@ -59,7 +60,7 @@ public final class Texts {
     private static void readFile(
             ContentFile file, Map<Language, Map<String, Message>> texts, List<ContentFault> faults) {
         for (Language language : Language.values()) {
-            if (file.path().matches(".*/" + language.tag() + "/[a-z0-9-]+\\.yaml")) {
+            if (file.path().matches(".*/" + language.tag() + "/([a-z0-9-]+/)?[a-z0-9-]+\\.yaml")) {
                 new TextFile(file, language, faults).readInto(texts.computeIfAbsent(language, l -> new TreeMap<>()));
                 return;
             }

@@ -1,5 +1,6 @@
 package beltmark.texts;
 
+import beltmark.core.solution.Step;
 import beltmark.core.units.Graduation;
 import beltmark.core.units.Length;
 import beltmark.core.units.LengthPrinter;
@@ -17,6 +18,7 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -24,6 +26,7 @@ import java.util.Optional;
 /** The texts as one person reads them: in their language, with lengths in their graduation and times of the site. */
 public final class Words {
 
+    private static final List<String> STEPS = List.of("problem.step.", "step.", "setup.step.");
     private static final String DAY = "d MMM yyyy";
     /** Figures shown of a computed force, energy or angle: more than any of them is known to. */
     private static final int FIGURES = 3;
@@ -71,6 +74,16 @@ public final class Words {
     /** {@return whether there is a text of that key} */
     public boolean has(String key) {
         return texts.containsKey(key);
+    }
+
+    /** {@return the sentence of a step: a problem's own, else the one of the calculations, else the one of the set-up} */
+    public String step(Step step) {
+        String key = STEPS.stream()
+                .map(topic -> topic + step.id())
+                .filter(this::has)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("there is no sentence of step " + step.id()));
+        return say(key, step.values());
     }
 
     private Object tell(Object value) {

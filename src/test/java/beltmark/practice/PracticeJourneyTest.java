@@ -82,14 +82,18 @@ class PracticeJourneyTest {
                 .send("left", right(problem, 0), "right", right(problem, 1))
                 .send("way", other(problem));
         page = page.sendTo(path(problem) + "/orientation/leave", "how", "own-figure");
-        Length offset = problem.situation()
+        Length offset = Sample.situation(problem)
                 .card()
                 .mountOffset(
-                        problem.situation().tip(),
-                        problem.situation().orientation().chosen().orElseThrow().turnedOver());
+                        Sample.situation(problem).tip(),
+                        Sample.situation(problem)
+                                .orientation()
+                                .chosen()
+                                .orElseThrow()
+                                .turnedOver());
         page = page.send(
-                "left", print(problem.situation().beltMarks().left().plus(offset)),
-                "right", print(problem.situation().beltMarks().right().plus(offset)));
+                "left", print(Sample.situation(problem).beltMarks().left().plus(offset)),
+                "right", print(Sample.situation(problem).beltMarks().right().plus(offset)));
         assertTrue(page.text().contains("Right as a carried figure"), page::text);
     }
 
@@ -120,8 +124,8 @@ class PracticeJourneyTest {
         "1/0, cannot have 0 below the line",
         "4 17/16, Enter the whole inches first",
         "-4, Leave out the minus sign",
-        "4 mm, which cannot be right for this measure",
-        "95.25, If you meant the other unit",
+        "5 mm, which cannot be right for this measure",
+        "127.5, If you meant the other unit",
         "'1,250', The comma",
         "12 furlongs, That unit is not known here"
     })
@@ -281,7 +285,7 @@ class PracticeJourneyTest {
     }
 
     private static String other(Problem problem) {
-        return problem.situation()
+        return Sample.situation(problem)
                 .orientation()
                 .chosen()
                 .orElseThrow()

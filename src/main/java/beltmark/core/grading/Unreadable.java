@@ -1,5 +1,6 @@
 package beltmark.core.grading;
 
+import beltmark.core.measure.NumberReader;
 import beltmark.core.units.LengthReading.Fault;
 import java.util.Locale;
 
@@ -30,10 +31,22 @@ public enum Unreadable {
     /** Read, beyond what this length can be, and fitting when taken in the other unit. */
     OTHER_UNIT,
     /** Not one of the options. */
-    NOT_AN_OPTION;
+    NOT_AN_OPTION,
+    /** Not a number at all. */
+    NOT_A_NUMBER,
+    /** A unit that is not known or measures something else. */
+    OTHER_KIND,
+    /** An item of an order or a match without its place or partner. */
+    PLACE_MISSING,
+    /** Two items at the same place. */
+    PLACE_TWICE;
 
     static Unreadable of(Fault fault) {
         return valueOf(fault.name());
+    }
+
+    static Unreadable of(NumberReader.Trouble trouble) {
+        return valueOf(trouble.name());
     }
 
     /** {@return the hyphenated name used in text keys and JSON} */

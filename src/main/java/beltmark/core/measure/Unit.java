@@ -58,7 +58,31 @@ public enum Unit {
     /** Watt. */
     WATT("W", Kind.POWER, 1),
     /** Mechanical horsepower, 550 ft lbf/s. */
-    HORSEPOWER("hp", Kind.POWER, 550 * Factor.LBF * 0.304_8);
+    HORSEPOWER("hp", Kind.POWER, 550 * Factor.LBF * 0.304_8),
+    /** Kilowatt. */
+    KILOWATT("kW", Kind.POWER, 1000),
+    /** Kilojoule. */
+    KILOJOULE("kJ", Kind.ENERGY, 1000),
+    /** Minute of time. */
+    MINUTE("min", Kind.TIME, 60),
+    /** Day. */
+    DAY("d", Kind.TIME, 24 * 3600),
+    /** Degree of angle. */
+    DEGREE("°", Kind.ANGLE, 1),
+    /** Hertz. */
+    HERTZ("Hz", Kind.FREQUENCY, 1),
+    /** Volt. */
+    VOLT("V", Kind.VOLTAGE, 1),
+    /** Kilogram per hour. */
+    KILOGRAM_PER_HOUR("kg/h", Kind.MASS_FLOW, 1),
+    /** Pound per hour. */
+    POUND_PER_HOUR("lb/h", Kind.MASS_FLOW, 0.453_592_37),
+    /** Gram per square metre. */
+    GRAM_PER_SQUARE_METRE("g/m²", Kind.COVERAGE, 1),
+    /** A bare number: a count or a ratio. */
+    ONE("", Kind.RATIO, 1),
+    /** Percent. */
+    PERCENT("%", Kind.RATIO, 0.01);
 
     private final String symbol;
     private final Kind kind;
@@ -79,7 +103,13 @@ public enum Unit {
         SPEED,
         TIME,
         ENERGY,
-        POWER
+        POWER,
+        ANGLE,
+        FREQUENCY,
+        VOLTAGE,
+        MASS_FLOW,
+        COVERAGE,
+        RATIO
     }
 
     private static final class Factor {
@@ -98,6 +128,16 @@ public enum Unit {
     /** {@return the symbol} */
     public String symbol() {
         return symbol;
+    }
+
+    /** {@return whether amounts of both can be compared} */
+    public boolean isLike(Unit other) {
+        return kind == other.kind;
+    }
+
+    /** {@return an amount of this unit in another of the same kind; for amounts that are known to be sound} */
+    public double in(Unit other, double amount) {
+        return amount * (factor / other.factor);
     }
 
     /**

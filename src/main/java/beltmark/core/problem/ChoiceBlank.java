@@ -10,13 +10,20 @@ import java.util.Map;
  * @param options the options' ids in the order shown
  * @param rightOption the right one
  * @param slips the slip behind a wrong option, by option; an option without one is just wrong
+ * @param carry how it follows from earlier answers
  */
-public record ChoiceBlank(String id, List<String> options, String rightOption, Map<String, String> slips)
+public record ChoiceBlank(
+        String id, List<String> options, String rightOption, Map<String, String> slips, Carry<String> carry)
         implements Blank {
 
     public ChoiceBlank {
         options = List.copyOf(options);
         slips = Map.copyOf(slips);
+    }
+
+    /** A choice that hangs on no earlier answer. */
+    public ChoiceBlank(String id, List<String> options, String rightOption, Map<String, String> slips) {
+        this(id, options, rightOption, slips, Carry.none());
     }
 
     @Override
@@ -25,7 +32,20 @@ public record ChoiceBlank(String id, List<String> options, String rightOption, M
     }
 
     @Override
+    public List<WrongAnswer> wrongAnswers() {
+        return options.stream()
+                .filter(slips::containsKey)
+                .map(option -> new WrongAnswer(slips.getOrDefault(option, ""), new Answer.OfChoice(option)))
+                .toList();
+    }
+
+    @Override
     public boolean isFair() {
         return options.contains(rightOption) && !slips.containsKey(rightOption);
+    }
+
+    @Override
+    public double guess() {
+        return 1.0 / options.size();
     }
 }

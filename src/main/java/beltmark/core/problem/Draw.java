@@ -1,6 +1,8 @@
 package beltmark.core.problem;
 
 import beltmark.core.units.Length;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.random.RandomGenerator;
@@ -30,6 +32,11 @@ public final class Draw {
         return new Draw(new SplittableRandom(code.number() + FAMILIES_APART * family.hashCode()));
     }
 
+    /** {@return the draw of any source of numbers, such as the keyed one of a paper} */
+    public static Draw of(RandomGenerator random) {
+        return new Draw(random);
+    }
+
     /** {@return a whole number from 0 up to, not including, the bound} */
     public int below(int bound) {
         // the remainder's bias is below 2^-31 for the small bounds used here, and the result does not hang on a JDK
@@ -40,6 +47,20 @@ public final class Draw {
     /** {@return a length of the range, each of its steps equally likely} */
     public Length length(LengthRange range) {
         return range.at(below(range.steps()));
+    }
+
+    /** {@return a number of the range, each of its steps equally likely} */
+    public double number(NumberRange range) {
+        return range.at(below(range.steps()));
+    }
+
+    /** {@return the list in an order of chance, each order equally likely (Fisher and Yates)} */
+    public <T> List<T> shuffled(List<T> list) {
+        List<T> mixed = new ArrayList<>(list);
+        for (int i = mixed.size() - 1; i > 0; i--) {
+            Collections.swap(mixed, i, below(i + 1));
+        }
+        return mixed;
     }
 
     /** {@return one of the list, each equally likely} */

@@ -6,7 +6,7 @@ import beltmark.core.units.LengthSpan;
 import java.util.List;
 
 /**
- * A length to be typed.
+ * A length to be typed, or marked on the drawing where it is one that can be marked.
  *
  * @param id the name within its part
  * @param rightLength the right length
@@ -14,18 +14,55 @@ import java.util.List;
  * @param plausible what an answer can be at all; anything outside was typed in the wrong unit or by accident
  * @param slips the known wrong ways
  * @param carry how it follows from earlier answers
+ * @param onDrawing whether it may be given by a tap on the drawing of its part
  */
 public record LengthBlank(
-        String id, Length rightLength, Length tolerance, LengthSpan plausible, List<Slip> slips, Carry carry)
+        String id,
+        Length rightLength,
+        Length tolerance,
+        LengthSpan plausible,
+        List<Slip> slips,
+        Carry<Length> carry,
+        boolean onDrawing)
         implements Blank {
+
+    private static final Length SIXTEENTH = Length.ofSixteenths(1);
 
     public LengthBlank {
         slips = List.copyOf(slips);
     }
 
+    /** A length that is typed. */
+    public LengthBlank(
+            String id,
+            Length rightLength,
+            Length tolerance,
+            LengthSpan plausible,
+            List<Slip> slips,
+            Carry<Length> carry) {
+        this(id, rightLength, tolerance, plausible, slips, carry, false);
+    }
+
+    /** {@return this blank, given by a tap on the drawing or typed} */
+    public LengthBlank markedOnDrawing() {
+        return new LengthBlank(id, rightLength, tolerance, plausible, slips, carry, true);
+    }
+
+    /** {@return how far off an answer may be to be called one graduation off: a graduation and the tolerance of reading} */
+    public Length nearMiss() {
+        return tolerance.plus(Length.min(SIXTEENTH, tolerance.plus(tolerance)));
+    }
+
     @Override
     public Answer right() {
         return new Answer.OfLength(rightLength);
+    }
+
+    @Override
+    public List<WrongAnswer> wrongAnswers() {
+        return slips.stream()
+                .map(slip -> new WrongAnswer(slip.id(), new Answer.OfLength(slip.value())))
+                .toList();
     }
 
     /**
@@ -47,11 +84,24 @@ public record LengthBlank(
     }
 
     private boolean clashesWithEarlier(int index) {
-        return slips.subList(0, index).stream()
-                .anyMatch(earlier -> clash(earlier.value(), slips.get(index).value()));
+        Length value = slips.get(index).value();
+        for (int i = 0; i < index; i++) {
+            if (clash(slips.get(i).value(), value)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean clash(Length a, Length b) {
         return a.isWithin(tolerance, b);
     }
+
+    @Override
+    public double guess() {
+        return TYPED_GUESS;
+    }
+
+    /** How likely a typed number is right without knowing: the proposal of the practice model, not a measurement. */
+    static final double TYPED_GUESS = 0.10;
 }

@@ -31,6 +31,11 @@ public record OwnFigures(Map<String, Answer> answers) {
         return answers.get(path) instanceof Answer.OfLength own ? own.length() : right;
     }
 
+    /** {@return the own number at a path, or the right one where there is none} */
+    public double number(String path, double right) {
+        return answers.get(path) instanceof Answer.OfNumber own ? own.amount() : right;
+    }
+
     /** {@return the own choice at a path, or the right one where there is none} */
     public String choice(String path, String right) {
         return answers.get(path) instanceof Answer.OfChoice own ? own.option() : right;

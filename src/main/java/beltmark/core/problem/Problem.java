@@ -1,6 +1,5 @@
 package beltmark.core.problem;
 
-import beltmark.core.setup.Situation;
 import java.util.List;
 
 /**
@@ -9,12 +8,11 @@ import java.util.List;
  * @param family the family's id
  * @param version the family's version; a code means another problem under another version
  * @param code the code it was drawn from
- * @param situation the place, the hardware and the numbers
+ * @param scene what it is about, in its numbers
  * @param givens what is told, besides what each part tells
  * @param parts what is asked, in order
  */
-public record Problem(
-        String family, int version, ProblemCode code, Situation situation, List<Given> givens, List<Part> parts) {
+public record Problem(String family, int version, ProblemCode code, Scene scene, List<Given> givens, List<Part> parts) {
 
     public Problem {
         givens = List.copyOf(givens);

@@ -37,41 +37,48 @@ class GraderTest {
         "3 5/8, INCH, SLIP, washer-left-out",
         "92.1, MILLIMETRE, SLIP, washer-left-out",
         "3 9/16, INCH, SLIP, row-below",
-        "3 13/16, INCH, WRONG, ",
+        "3 13/16, INCH, ONE_OFF, ",
         "4, INCH, WRONG, "
     })
     void judgesALength(String typed, LengthUnit unit, Verdict verdict, String slip) {
-        Grade grade = Grader.grade(blank(Carry.NONE), typed, unit, OwnFigures.NONE);
+        Grade grade = Grader.grade(blank(Carry.none()), typed, unit, OwnFigures.NONE);
         assertEquals(verdict, grade.verdict());
         assertEquals(slip, grade.slip());
     }
 
     @Test
     void midwayBetweenTwoSlipsNoneIsNamed() {
-        Grade grade = Grader.grade(blank(Carry.NONE), "3 19/32", LengthUnit.INCH, OwnFigures.NONE);
-        assertEquals(Verdict.WRONG, grade.verdict());
+        Grade grade = Grader.grade(blank(Carry.none()), "3 19/32", LengthUnit.INCH, OwnFigures.NONE);
+        assertEquals(Verdict.AMBIGUOUS, grade.verdict());
     }
 
     @ParameterizedTest
     @CsvSource({
         "'', INCH, BLANK",
         "1/0, INCH, ZERO_DENOMINATOR",
-        "3 3/4, MILLIMETRE, OTHER_UNIT",
         "4, MILLIMETRE, OTHER_UNIT",
-        "95.25, INCH, OTHER_UNIT",
+        "97, INCH, OTHER_UNIT",
         "4 mm, INCH, OTHER_UNIT",
         "40, INCH, OUT_OF_RANGE",
         "1000, MILLIMETRE, OUT_OF_RANGE"
     })
     void asksAgainForWhatCannotBeAnAnswer(String typed, LengthUnit unit, Unreadable why) {
-        Grade grade = Grader.grade(blank(Carry.NONE), typed, unit, OwnFigures.NONE);
+        Grade grade = Grader.grade(blank(Carry.none()), typed, unit, OwnFigures.NONE);
         assertEquals(Verdict.UNREADABLE, grade.verdict());
         assertEquals(why, grade.unreadable());
     }
 
+    @ParameterizedTest
+    @CsvSource({"3 3/4, MILLIMETRE", "3 3/4 mm, INCH", "95.25, INCH", "95.25 in, MILLIMETRE"})
+    void theRightNumberInTheWrongUnitIsToldApart(String typed, LengthUnit unit) {
+        Grade grade = Grader.grade(blank(Carry.none()), typed, unit, OwnFigures.NONE);
+        assertEquals(Verdict.WRONG_UNIT, grade.verdict());
+    }
+
     @Test
     void aFigureThatFollowsFromAnOwnWrongOneIsCarried() {
-        Carry carry = own -> Optional.of(own.length("earlier.one", Length.ZERO).plus(Sample.inches("1")));
+        Carry<Length> carry =
+                own -> Optional.of(own.length("earlier.one", Length.ZERO).plus(Sample.inches("1")));
         OwnFigures own = OwnFigures.NONE.with("earlier.one", new Answer.OfLength(Sample.inches("3")));
         assertEquals(
                 Verdict.CARRIED,
@@ -80,7 +87,7 @@ class GraderTest {
 
     @Test
     void carriedIsLookedForBeforeASlip() {
-        Carry carry = own -> Optional.of(Sample.inches("3 5/8"));
+        Carry<Length> carry = own -> Optional.of(Sample.inches("3 5/8"));
         assertEquals(
                 Verdict.CARRIED,
                 Grader.grade(blank(carry), "3 5/8", LengthUnit.INCH, OwnFigures.NONE)
@@ -89,7 +96,7 @@ class GraderTest {
 
     @Test
     void rightIsLookedForFirst() {
-        Carry carry = own -> Optional.of(Sample.inches("3 3/4"));
+        Carry<Length> carry = own -> Optional.of(Sample.inches("3 3/4"));
         assertEquals(
                 Verdict.RIGHT,
                 Grader.grade(blank(carry), "3 3/4", LengthUnit.INCH, OwnFigures.NONE)
@@ -117,7 +124,7 @@ class GraderTest {
                 Grader.grade(blank, picked, LengthUnit.INCH, OwnFigures.NONE).unreadable());
     }
 
-    private static LengthBlank blank(Carry carry) {
+    private static LengthBlank blank(Carry<Length> carry) {
         Length reading = Graduation.THIRTY_SECOND_INCH.step();
         return new LengthBlank("both", Sample.inches("3 3/4"), reading, PLAUSIBLE, SLIPS, carry);
     }

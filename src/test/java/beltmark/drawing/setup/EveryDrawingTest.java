@@ -35,7 +35,7 @@ class EveryDrawingTest {
 
     /** {@return every drawing of one problem, asked and worked} */
     private static List<Drawing> drawings(String family, ProblemCode code) {
-        Situation situation = Sample.family(family).problem(code).situation();
+        Situation situation = Sample.situation(Sample.family(family).problem(code));
         Words words = Svg.words(TAPES.get(Integer.parseInt(code.text()) % TAPES.size()));
         List<Drawing> drawings = new ArrayList<>();
         for (Set<SetupPart> told : List.of(Set.<SetupPart>of(), ALL)) {
@@ -126,8 +126,7 @@ class EveryDrawingTest {
     @Test
     void sharesNoIdWithTheOtherDrawingsOfAProblem() {
         Words words = Svg.words(Graduation.SIXTEENTH_INCH);
-        Situation situation =
-                Sample.family("bench").problem(new ProblemCode("1")).situation();
+        Situation situation = Sample.situation(Sample.family("bench").problem(new ProblemCode("1")));
         List<Drawing> page = new ArrayList<>();
         for (Set<SetupPart> told : List.of(Set.<SetupPart>of(), ALL)) {
             SideElevation elevation = new SideElevation(situation, told);

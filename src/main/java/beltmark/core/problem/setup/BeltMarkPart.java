@@ -38,7 +38,7 @@ final class BeltMarkPart {
         if (ticks.plus(ticks).compareTo(ONE_INCH) < 0) {
             slips.add(new Slip("ticks-as-eighths", right.plus(ticks)));
         }
-        return new LengthBlank(side.id(), right, ranges.reading(), ranges.tapeAnswers(), slips, Carry.NONE);
+        return new LengthBlank(side.id(), right, ranges.reading(), ranges.tapeAnswers(), slips, Carry.none());
     }
 
     private static Step step(Situation situation, Side side) {

@@ -13,6 +13,7 @@ import beltmark.core.setup.Orientation;
 import beltmark.core.setup.Side;
 import beltmark.core.setup.Situation;
 import beltmark.core.setup.Tip;
+import beltmark.core.units.Length;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -56,7 +57,7 @@ final class MountMarkPart {
                 carry(situation, orientation, side));
     }
 
-    private static Carry carry(Situation situation, Orientation orientation, Side side) {
+    private static Carry<Length> carry(Situation situation, Orientation orientation, Side side) {
         String beltMark = Part.path(SetupPart.BELT_MARK.id(), side.id());
         return own -> orientation(own, orientation)
                 .map(way -> own.length(beltMark, situation.beltMarks().on(side))

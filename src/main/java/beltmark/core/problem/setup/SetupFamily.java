@@ -37,20 +37,19 @@ public record SetupFamily(
         cards = List.copyOf(cards);
     }
 
-    /**
-     * {@inheritDoc}
-     *
-     * @throws IllegalStateException when the ranges and cards give no fair problem; content is checked for it at start
-     */
     @Override
-    public Problem problem(ProblemCode code) {
-        Draw draw = Draw.of(id, code);
+    public ProblemFamily on(HardwareCard card) {
+        return new SetupFamily(id, version, parts, places, ranges, List.of(card));
+    }
+
+    @Override
+    public Trial trial(ProblemCode code, Draw draw) {
         SituationDraw situations = new SituationDraw(draw, ranges, cards, draw.oneOf(Place.ALL, places.inOrder()));
-        for (int i = 0; i < MOST_DRAWS; i++) {
+        for (int draws = 1; draws <= MOST_DRAWS; draws++) {
             Problem problem =
                     situations.next().map(situation -> pose(code, situation)).orElse(null);
             if (problem != null && problem.isFair()) {
-                return problem;
+                return new Trial(problem, draws);
             }
         }
         throw new IllegalStateException("family " + id + " gives no fair problem for code " + code.text());
@@ -61,7 +60,7 @@ public record SetupFamily(
                 id,
                 version,
                 code,
-                situation,
+                new SetupScene(situation),
                 givens(situation),
                 parts.stream().map(part -> part.pose(situation, ranges)).toList());
     }

@@ -40,7 +40,7 @@ final class SleevePart {
         List<Slip> slips = List.of(
                 new Slip("wrong-way", sleeve.asSet().plus(sleeve.mountedHigh())),
                 new Slip("mounting-left-out", sleeve.asSet()));
-        return new LengthBlank(AT_REST, sleeve.atRest(), ranges.reading(), ranges.sleeveAnswers(), slips, Carry.NONE);
+        return new LengthBlank(AT_REST, sleeve.atRest(), ranges.reading(), ranges.sleeveAnswers(), slips, Carry.none());
     }
 
     private static LengthBlank overSplice(SleeveExposure sleeve, SituationRanges ranges) {

@@ -1,0 +1,40 @@
+package beltmark.core.problem.bank;
+
+import beltmark.core.problem.DrawnFamily;
+import beltmark.core.problem.FamilyRanges;
+import beltmark.core.problem.ProblemFamily;
+import beltmark.core.problem.Recipe;
+import beltmark.core.setup.HardwareCard;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiFunction;
+
+/** Every family that is not a part of the set-up bench, by the id that its content file has. */
+public final class Bank {
+
+    private static final Map<String, BiFunction<FamilyRanges, List<HardwareCard>, Recipe>> RECIPES = Map.ofEntries();
+
+    private Bank() {}
+
+    /** {@return the ids of all families} */
+    public static Set<String> ids() {
+        return RECIPES.keySet();
+    }
+
+    /**
+     * Makes a family.
+     *
+     * @param ranges what its content file says
+     * @param cards the hardware that is drawn from
+     * @return the family, or empty when there is none of that id
+     * @throws IllegalArgumentException when the file lacks a range that the family needs
+     */
+    public static Optional<ProblemFamily> make(FamilyRanges ranges, List<HardwareCard> cards) {
+        BiFunction<FamilyRanges, List<HardwareCard>, Recipe> recipe = RECIPES.get(ranges.id());
+        return recipe == null
+                ? Optional.empty()
+                : Optional.of(DrawnFamily.of(ranges.id(), ranges.version(), some -> recipe.apply(ranges, some), cards));
+    }
+}

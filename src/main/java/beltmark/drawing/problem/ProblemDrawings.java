@@ -1,0 +1,29 @@
+package beltmark.drawing.problem;
+
+import beltmark.core.problem.Part;
+import beltmark.core.problem.Scene;
+import beltmark.core.problem.setup.SetupScene;
+import beltmark.drawing.Drawing;
+import java.util.List;
+import java.util.Map;
+
+/** Finds who draws a problem, by its scene. */
+public final class ProblemDrawings {
+
+    private static final Map<Class<? extends Scene>, PartDrawer<Scene>> DRAWERS =
+            Map.ofEntries(entry(SetupScene.class, new SetupDrawer()));
+
+    private ProblemDrawings() {}
+
+    private static <S extends Scene> Map.Entry<Class<? extends Scene>, PartDrawer<Scene>> entry(
+            Class<S> scene, PartDrawer<S> drawer) {
+        return Map.entry(scene, (any, part, telling) -> drawer.draw(scene.cast(any), part, telling));
+    }
+
+    /** {@return the drawings of a part; none for a scene that nobody draws} */
+    public static List<Drawing> of(Part part, Telling telling) {
+        Scene scene = telling.problem().scene();
+        PartDrawer<Scene> drawer = DRAWERS.get(scene.getClass());
+        return drawer == null ? List.of() : drawer.draw(scene, part, telling);
+    }
+}
