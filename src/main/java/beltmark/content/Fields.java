@@ -125,11 +125,6 @@ final class Fields {
         return node.isTextual() && namesUnit ? Optional.ofNullable(reading.length()) : Optional.empty();
     }
 
-    /** {@return whether the field is there; for those that may be left out} */
-    boolean has(String name) {
-        return node.has(name);
-    }
-
     /** {@return a date, such as 2026-03-05} */
     LocalDate date(String name) {
         return value(name, "a date, such as 2026-03-05", Fields::toDate, LocalDate.EPOCH);
