@@ -5,15 +5,17 @@ import java.util.Locale;
 /** The languages that texts may be written in; offered only when there is a folder of texts for it. */
 public enum Language {
     /** English. */
-    EN("en", "English"),
-    /** Spanish. */
-    ES("es", "Español");
+    EN("en", "en", "English"),
+    /** Spanish, as the trade speaks it in Latin America. */
+    ES("es", "es-419", "Español");
 
     private final String tag;
+    private final Locale locale;
     private final String ownName;
 
-    Language(String tag, String ownName) {
+    Language(String tag, String locale, String ownName) {
         this.tag = tag;
+        this.locale = Locale.forLanguageTag(locale);
         this.ownName = ownName;
     }
 
@@ -37,8 +39,11 @@ public enum Language {
         return ownName;
     }
 
-    /** {@return the locale that numbers and dates follow} */
+    /**
+     * {@return the locale that numbers and dates follow; Spanish is that of Latin America, which writes a decimal point as the
+     * tapes and cards of the trade do}
+     */
     public Locale locale() {
-        return Locale.forLanguageTag(tag);
+        return locale;
     }
 }

@@ -138,7 +138,7 @@ class PeopleJourneyTest {
         Reply graduation = browser.get("/settings").send("graduation", "sixty-fourth-inch");
         assertEquals(422, graduation.status());
         assertTrue(graduation.text().contains("Pick one of the choices shown."));
-        Reply language = browser.get("/settings").send("language", "es");
+        Reply language = browser.get("/settings").send("language", "fr");
         assertEquals(422, language.status());
         assertEquals("language", language.page().select("[autofocus]").attr("name"));
         assertTrue(

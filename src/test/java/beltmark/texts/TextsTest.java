@@ -146,6 +146,14 @@ class TextsTest {
         assertTrue(words.reading(LengthReader.read("4 17/16", LengthUnit.INCH)).contains("5 1/16"));
     }
 
+    @Test
+    void tellsNumbersWithAPointInSpanishToo() {
+        Words spanish = Texts.load(ZoneOffset.UTC).words(Language.ES, Graduation.MILLIMETRE);
+        assertEquals("12.3", spanish.number(12.345));
+        assertEquals("12,345", spanish.number(12345));
+        assertEquals("5 mar. 2026", spanish.day(LocalDate.of(2026, 3, 5)));
+    }
+
     private record Newtons(double amount) implements Quantity {
         @Override
         public String unit() {
