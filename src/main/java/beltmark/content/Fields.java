@@ -102,6 +102,11 @@ final class Fields {
                 0.0);
     }
 
+    /** {@return whether there is a field of that name, for one that may be left out} */
+    boolean has(String name) {
+        return node.has(name);
+    }
+
     /** {@return yes or no} */
     boolean yes(String name) {
         return value(
