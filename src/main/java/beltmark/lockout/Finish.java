@@ -4,6 +4,7 @@ import beltmark.core.lockout.Judge;
 import beltmark.core.lockout.Judgement;
 import beltmark.core.lockout.Question;
 import beltmark.core.lockout.QuizResult;
+import beltmark.lockout.FirstAttemptStore.FirstAttempt;
 import beltmark.qualification.FactBook;
 import beltmark.qualification.NewFact;
 import beltmark.recordbook.Entry;
@@ -11,7 +12,9 @@ import beltmark.recordbook.RecordBook;
 import beltmark.recordbook.Recorded;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import org.jdbi.v3.core.Handle;
 
 /** Ends a sitting in the same change as its last answer: records the result and moves the totals. */
@@ -22,6 +25,7 @@ final class Finish {
     private final RecordBook book;
     private final LockoutStore store = new LockoutStore();
     private final TotalsStore totals = new TotalsStore();
+    private final FirstAttemptStore firsts = new FirstAttemptStore();
     private final FactBook facts = new FactBook();
     private final ZoneId zone;
 
@@ -40,6 +44,9 @@ final class Finish {
         String operation = RESULT + "/" + sitting.id();
         Recorded recorded =
                 book.append(handle, new Entry(RESULT, operation, sitter.personId(), sitter.personId(), now, result));
+        if (firsts.isFirst(handle, sitter.personId(), result.quiz())) {
+            countFirst(handle, sitter, sitting, result, now);
+        }
         store.addResult(handle, recorded.sequence(), result, sitter, now);
         if (result.passed()) {
             NewFact pass = NewFact.quizPassed(sitter.personId(), result.quiz(), LocalDate.ofInstant(now, zone));
@@ -58,5 +65,17 @@ final class Finish {
         totals.count(handle, sitting.quiz(), sitter.crewId(), question.id(), missed);
         Judge.misses(question, answer.to(question))
                 .forEach(miss -> totals.countMiss(handle, sitting.quiz(), sitter.crewId(), question.id(), miss));
+    }
+
+    private void countFirst(Handle handle, Sitter sitter, Sitting sitting, SittingFinished result, Instant now) {
+        String month = YearMonth.from(now.atOffset(ZoneOffset.UTC)).toString();
+        FirstAttempt attempt = new FirstAttempt(result.quiz(), sitter.crewId(), month, result.asked(), result.right());
+        firsts.countScore(handle, attempt, result.passed());
+        for (Question question : sitting.quiz().questions()) {
+            GivenAnswer answer = sitting.findAnswer(question).orElseThrow();
+            firsts.countQuestion(handle, attempt, question.id(), answer.judgement() == Judgement.RIGHT);
+            Judge.misses(question, answer.to(question))
+                    .forEach(miss -> firsts.countMiss(handle, attempt, question.id(), miss));
+        }
     }
 }
