@@ -1,5 +1,7 @@
 package beltmark.review;
 
+import beltmark.core.statistics.Proportion;
+import beltmark.review.first.FirstAttempts;
 import java.time.Instant;
 import java.util.List;
 
@@ -9,16 +11,18 @@ import java.util.List;
  * @param now that moment
  * @param scope what it takes in
  * @param crews the crews to choose from
- * @param standings where each person stands
- * @param counts how often each question was missed
- * @param misses how each question was missed, for each question the most frequent first
- * @param critical the critical questions missed by each person
+ * @param months the months to choose from
+ * @param passed how many people have passed of how many there are
+ * @param standings where each person of the page stands
+ * @param attempts the totals over first attempts
+ * @param critical the critical questions missed by each person, the latest first
  */
 record Overview(
         Instant now,
         Scope scope,
         List<CrewName> crews,
+        List<String> months,
+        Proportion passed,
         List<Standing> standings,
-        List<QuestionCount> counts,
-        List<MissCount> misses,
+        FirstAttempts attempts,
         List<CriticalMiss> critical) {}

@@ -4,6 +4,8 @@ import beltmark.core.lockout.Quiz;
 import beltmark.db.Database;
 import beltmark.recordbook.RecordBook;
 import beltmark.recordbook.StoredEntry;
+import beltmark.review.first.FirstTotals;
+import beltmark.review.first.Period;
 import beltmark.web.NotFound;
 import java.time.Clock;
 import java.time.Instant;
@@ -15,12 +17,14 @@ import org.jdbi.v3.core.Handle;
 public final class Review {
 
     private static final int MOST_SITTINGS = 20;
+    private static final int MOST_CRITICAL = 50;
 
     private final Database database;
     private final RecordBook book;
     private final Quiz quiz;
     private final Clock clock;
     private final ReviewStore store = new ReviewStore();
+    private final FirstTotals firstTotals = new FirstTotals();
 
     /**
      * @param database where the records are
@@ -51,22 +55,23 @@ public final class Review {
     }
 
     /** {@return how things are for one crew, or for {@link Scope#ALL_CREWS}} */
-    Overview overview(long crew) {
-        Scope scope = scope(crew);
+    Overview overview(long crew, Period period, int page) {
+        Scope scope = new Scope(quiz.id(), crew, period, page);
         Instant now = clock.instant();
         return database.read(handle -> new Overview(
                 now,
                 scope,
                 store.listCrews(handle),
+                firstTotals.listMonths(handle, quiz.id()),
+                store.countPassed(handle, scope),
                 store.listStandings(handle, scope),
-                store.listCounts(handle, scope),
-                store.listMisses(handle, scope),
-                store.listCritical(handle, scope)));
+                firstTotals.of(handle, quiz.id(), crew, period),
+                store.listCritical(handle, scope, MOST_CRITICAL)));
     }
 
     /** {@return every finished sitting of one crew or of all, in the order they were finished} */
     List<FinishedSitting> listFinished(long crew) {
-        return database.read(handle -> store.listFinished(handle, scope(crew)));
+        return database.read(handle -> store.listFinished(handle, Scope.of(quiz.id(), crew)));
     }
 
     /** {@return a finished sitting with its answers and the other sittings of that person} */
@@ -86,9 +91,5 @@ public final class Review {
 
     private static SittingRecords.Kept kept(StoredEntry entry) {
         return new SittingRecords.Kept(entry.sequence(), entry.bodyAs(RecordedAnswer.class));
-    }
-
-    private Scope scope(long crew) {
-        return new Scope(quiz.id(), quiz.version(), crew);
     }
 }

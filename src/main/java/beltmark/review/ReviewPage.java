@@ -6,39 +6,63 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The lockout review: people, questions, critical misses.
+ * The lockout review: people, critical misses, the quiz as a measurement, its questions.
  *
  * @param view what all pages share
- * @param crew the crew chosen, 0 for all
- * @param crews the crews to choose from
+ * @param filter what is chosen, and what can be
  * @param summary how many of how many people passed
  * @param people where each person stands
+ * @param critical the critical questions missed, the latest first
+ * @param test the figures of the quiz as a measurement, none if nobody sat it
+ * @param scores how many people had each score, with its plot; null if too few people sat it
  * @param questions what was missed, most missed first
- * @param critical the critical questions missed, by person
+ * @param questionPlot the plot of the first of these, empty if none may be told
  */
 public record ReviewPage(
         View view,
-        long crew,
-        List<CrewRow> crews,
+        Filter filter,
         String summary,
-        List<PersonRow> people,
+        People people,
+        List<CriticalRow> critical,
+        List<Fact> test,
+        @Nullable ScorePlot scores,
         List<QuestionRow> questions,
-        List<CriticalRow> critical)
+        Plot questionPlot)
         implements Page {
 
-    /** {@return where the same is had as a file} */
+    /** {@return where the sittings are had as a file} */
     public String export() {
-        return "/review/lockout.csv?crew=" + crew;
+        return "/review/lockout.csv?crew=" + filter.crew();
     }
 
     /**
-     * A crew to choose.
+     * What is chosen, and what can be.
      *
-     * @param id the crew
-     * @param name its name
+     * @param crew the crew chosen, 0 for all
+     * @param crews the crews
+     * @param from the months as the first one
+     * @param to the months as the last one
+     */
+    public record Filter(long crew, List<Choice> crews, List<Choice> from, List<Choice> to) {}
+
+    /**
+     * One to choose.
+     *
+     * @param value what is sent
+     * @param name what is read
      * @param chosen whether it is chosen
      */
-    public record CrewRow(long id, String name, boolean chosen) {}
+    public record Choice(String value, String name, boolean chosen) {}
+
+    /**
+     * A page of people.
+     *
+     * @param rows the people
+     * @param which which of how many they are, empty if they are all
+     * @param before where those before them are, empty if there are none
+     * @param after where those after them are, empty if there are none
+     */
+    public record People(List<PersonRow> rows, String which, String before, String after) {}
 
     /**
      * A person.
@@ -49,6 +73,7 @@ public record ReviewPage(
      * @param status that in words
      * @param passedOn the day of the last pass, empty if never
      * @param age how long ago that was, empty if never
+     * @param critical how many critical questions were ever missed, empty if none
      * @param last the last finished sitting in words, empty if none
      * @param address where that can be looked at, null if none
      */
@@ -59,6 +84,7 @@ public record ReviewPage(
             String status,
             String passedOn,
             String age,
+            String critical,
             String last,
             @Nullable String address) {
 
@@ -73,19 +99,6 @@ public record ReviewPage(
     }
 
     /**
-     * A question.
-     *
-     * @param name what it is about
-     * @param critical whether it is critical
-     * @param missed in how many of how many sittings
-     * @param interval the 95 % interval, or why there is none
-     * @param belief the most frequent miss, empty if none
-     * @param times how frequent that is, empty if none
-     */
-    public record QuestionRow(
-            String name, boolean critical, String missed, String interval, String belief, String times) {}
-
-    /**
      * A critical question that a person missed.
      *
      * @param person the person's name
@@ -96,4 +109,58 @@ public record ReviewPage(
      * @param address where that can be looked at
      */
     public record CriticalRow(String person, String crew, String question, long times, String last, String address) {}
+
+    /**
+     * A figure of the quiz as a measurement.
+     *
+     * @param name what it is
+     * @param value the figure with its interval, or why there is none
+     */
+    public record Fact(String name, String value) {}
+
+    /**
+     * A plot.
+     *
+     * @param inside what belongs into its SVG element, empty if there is nothing to plot
+     * @param viewBox the view box of that
+     */
+    public record Plot(String inside, String viewBox) {}
+
+    /**
+     * How many people had each score.
+     *
+     * @param plot the plot
+     * @param rows the scores that occur
+     */
+    public record ScorePlot(Plot plot, List<ScoreRow> rows) {}
+
+    /**
+     * How many people had a score.
+     *
+     * @param score the score
+     * @param people how many people
+     */
+    public record ScoreRow(int score, long people) {}
+
+    /**
+     * A question.
+     *
+     * @param number its number in the table and in the plot
+     * @param name what it is about
+     * @param critical whether it is critical
+     * @param right how many of how many had it right
+     * @param share the share with its 95 % interval, or why there is none
+     * @param belief the most frequent miss and how frequent it is, empty if none
+     * @param correlation corrected r with its interval, or why there is none
+     * @param flags why it should be looked at
+     */
+    public record QuestionRow(
+            int number,
+            String name,
+            boolean critical,
+            String right,
+            String share,
+            String belief,
+            String correlation,
+            List<String> flags) {}
 }

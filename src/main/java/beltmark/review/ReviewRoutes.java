@@ -1,5 +1,6 @@
 package beltmark.review;
 
+import beltmark.review.first.Period;
 import beltmark.web.Download;
 import beltmark.web.Form;
 import beltmark.web.Html;
@@ -9,12 +10,14 @@ import beltmark.web.View;
 import beltmark.web.Views;
 import io.javalin.http.Context;
 import io.javalin.router.JavalinDefaultRoutingApi;
+import java.util.OptionalLong;
 
 /** The addresses of the lockout review. */
 public final class ReviewRoutes {
 
     private static final String SITTING = "sitting";
     private static final String CREW = "crew";
+    private static final long MOST_PAGES = 1_000_000;
 
     private final Review review;
     private final Views views;
@@ -40,7 +43,9 @@ public final class ReviewRoutes {
 
     private void overview(Context ctx) {
         View view = views.of(ctx);
-        html.show(ctx, new ReviewPages(view, review.quiz(), review.overview(crew(ctx))).page());
+        Form typed = Form.ofAddress(ctx);
+        Period period = Period.parse(typed.text("from"), typed.text("to")).orElseThrow(() -> new NotFound("no month"));
+        html.show(ctx, new ReviewPages(view, review.quiz(), review.overview(crew(ctx), period, page(typed))).page());
     }
 
     private void sitting(Context ctx) {
@@ -52,6 +57,11 @@ public final class ReviewRoutes {
     private void export(Context ctx) {
         String file = new ReviewCsv(views.of(ctx).words()).write(review.listFinished(crew(ctx)));
         Download.csv(ctx, "lockout-quiz", file);
+    }
+
+    private static int page(Form typed) {
+        OptionalLong page = typed.number("page");
+        return (int) Math.max(1, Math.min(MOST_PAGES, page.orElse(1)));
     }
 
     /** The crew to look at; without one, all of them. */

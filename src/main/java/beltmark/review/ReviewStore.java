@@ -11,33 +11,27 @@ import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.Query;
 import org.jdbi.v3.core.statement.StatementContext;
 
-/** The statements of the review. All but the export read totals or a few rows by key, however long the history is. */
+/** The statements of the review but those on first attempts. All but the export read totals or a few rows by key, however long the history is. */
 final class ReviewStore {
 
     private static final String LIST_CREWS = "SELECT id, name FROM people_crew ORDER BY name";
 
     private static final String LIST_STANDINGS = """
             SELECT p.name AS person, c.name AS crew, t.open_sitting, l.sitting, l.right_answers, l.asked, l.passed,
-                l.finished_at_ms, g.finished_at_ms AS passed_at_ms
+                l.finished_at_ms, g.finished_at_ms AS passed_at_ms,
+                (SELECT count(*) FROM lockout_critical k WHERE k.person_id = p.id AND k.quiz = :quiz) AS critical
             FROM people_person p JOIN people_crew c ON c.id = p.crew_id
             LEFT JOIN lockout_standing t ON t.person_id = p.id AND t.quiz = :quiz
             LEFT JOIN lockout_result l ON l.seq = t.last_result
             LEFT JOIN lockout_result g ON g.seq = t.passed_result
             WHERE p.active = 1 AND :crew IN (0, p.crew_id)
-            ORDER BY c.name, p.name""";
+            ORDER BY c.name, p.name, p.id
+            LIMIT :most OFFSET :before""";
 
-    private static final String LIST_COUNTS = """
-            SELECT question, sum(asked) AS asked, sum(missed) AS missed
-            FROM lockout_count
-            WHERE quiz = :quiz AND version = :version AND :crew IN (0, crew_id)
-            GROUP BY question""";
-
-    private static final String LIST_MISSES = """
-            SELECT question, kind, option, sum(times) AS times
-            FROM lockout_miss
-            WHERE quiz = :quiz AND version = :version AND :crew IN (0, crew_id)
-            GROUP BY question, kind, option
-            ORDER BY question, times DESC, kind, option""";
+    private static final String COUNT_PASSED = """
+            SELECT count(*) AS people, count(t.passed_result) AS passed
+            FROM people_person p LEFT JOIN lockout_standing t ON t.person_id = p.id AND t.quiz = :quiz
+            WHERE p.active = 1 AND :crew IN (0, p.crew_id)""";
 
     private static final String LIST_CRITICAL = """
             SELECT p.name AS person, c.name AS crew, k.question, k.times, r.sitting, r.finished_at_ms
@@ -46,7 +40,8 @@ final class ReviewStore {
             JOIN people_crew c ON c.id = p.crew_id
             JOIN lockout_result r ON r.seq = k.last_result
             WHERE k.quiz = :quiz AND p.active = 1 AND :crew IN (0, p.crew_id)
-            ORDER BY c.name, p.name, r.finished_at_ms DESC, k.question""";
+            ORDER BY k.last_result DESC, k.question
+            LIMIT :most""";
 
     private static final String FINISHED = """
             SELECT r.seq, r.sitting, r.person_id, p.name AS person, c.name AS crew, r.version, r.right_answers, r.asked,
@@ -74,32 +69,22 @@ final class ReviewStore {
 
     List<Standing> listStandings(Handle handle, Scope scope) {
         return scoped(handle, LIST_STANDINGS, scope)
+                .bind("most", Scope.PEOPLE)
+                .bind("before", (scope.page() - 1) * Scope.PEOPLE)
                 .map(ReviewStore::toStanding)
                 .list();
     }
 
-    List<QuestionCount> listCounts(Handle handle, Scope scope) {
-        return scoped(handle, LIST_COUNTS, scope)
-                .bind("version", scope.version())
-                .map((row, context) -> new QuestionCount(
-                        row.getString("question"), new Proportion(row.getLong("missed"), row.getLong("asked"))))
-                .list();
+    /** {@return how many people have passed of how many there are} */
+    Proportion countPassed(Handle handle, Scope scope) {
+        return scoped(handle, COUNT_PASSED, scope)
+                .map((row, context) -> new Proportion(row.getLong("passed"), row.getLong("people")))
+                .one();
     }
 
-    /** {@return how each question was missed, for each question the most frequent first} */
-    List<MissCount> listMisses(Handle handle, Scope scope) {
-        return scoped(handle, LIST_MISSES, scope)
-                .bind("version", scope.version())
-                .map((row, context) -> new MissCount(
-                        row.getString("question"),
-                        row.getString("kind"),
-                        row.getString("option"),
-                        row.getLong("times")))
-                .list();
-    }
-
-    List<CriticalMiss> listCritical(Handle handle, Scope scope) {
+    List<CriticalMiss> listCritical(Handle handle, Scope scope, int most) {
         return scoped(handle, LIST_CRITICAL, scope)
+                .bind("most", most)
                 .map((row, context) -> new CriticalMiss(
                         row.getString("person"),
                         row.getString("crew"),
@@ -154,7 +139,8 @@ final class ReviewStore {
                         row.getBoolean("passed"),
                         instant(row, "finished_at_ms"))
                 : null;
-        return new Standing(row.getString("person"), row.getString("crew"), open, last, passedAt);
+        return new Standing(
+                row.getString("person"), row.getString("crew"), open, last, passedAt, row.getInt("critical"));
     }
 
     private static FinishedSitting toFinished(ResultSet row, StatementContext context) throws SQLException {

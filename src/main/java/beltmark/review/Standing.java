@@ -11,13 +11,15 @@ import org.jspecify.annotations.Nullable;
  * @param isOpen whether a sitting waits to be finished
  * @param last the last finished sitting, null before the first
  * @param passedAt when the quiz was last passed, null if never
+ * @param critical how many critical questions that person has ever missed
  */
 record Standing(
         String person,
         String crew,
         boolean isOpen,
         @Nullable Last last,
-        @Nullable Instant passedAt) {
+        @Nullable Instant passedAt,
+        int critical) {
 
     /**
      * A person's last finished sitting.

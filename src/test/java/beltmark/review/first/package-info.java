@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.review.first;
+
+import org.jspecify.annotations.NullMarked;
