@@ -4,7 +4,7 @@ import beltmark.board.Board;
 import beltmark.board.BoardRoutes;
 import beltmark.content.Content;
 import beltmark.content.QuizContent;
-import beltmark.core.lockout.Quiz;
+import beltmark.core.lockout.Papers;
 import beltmark.core.units.Graduation;
 import beltmark.db.Database;
 import beltmark.demo.DemoClock;
@@ -17,6 +17,7 @@ import beltmark.hardware.HardwareRoutes;
 import beltmark.keys.KeyFolder;
 import beltmark.lockout.Lockout;
 import beltmark.lockout.LockoutRoutes;
+import beltmark.lockout.Seeds;
 import beltmark.outbox.OutboxRoutes;
 import beltmark.people.DemoPeople;
 import beltmark.people.Joining;
@@ -60,6 +61,7 @@ import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** The wiring of the server: all parts by name, in the order they need each other. */
 public final class App implements AutoCloseable {
@@ -67,16 +69,19 @@ public final class App implements AutoCloseable {
     /** Wrong PINs from one address in a minute: a shared tablet cannot lock a whole crew. */
     private static final int MOST_WRONG_PINS = 10;
 
+    /** The quiz that qualifications ask for. */
+    private static final String QUIZ = "lockout";
+
     private final Database database;
     private final Pins pins;
     private final FirstAdmin first;
     private final People people;
     private final Javalin server;
 
-    private App(Config config, Clock clock) {
+    private App(Config config, Clock clock, UnaryOperator<Papers> chosen) {
         Texts texts = Texts.load(clock.getZone());
         Content content = Content.read();
-        Quiz quiz = QuizContent.lockout(texts.keys());
+        Papers papers = chosen.apply(QuizContent.papers(texts.keys()));
         database = Database.open(config.data());
         KeyFolder keys = KeyFolder.in(config.data());
         RecordBook book = new RecordBook(clock);
@@ -87,7 +92,7 @@ public final class App implements AutoCloseable {
         people = new People(database, book, clock, pins, sessions);
         boolean filled = config.demo() != Config.Demo.NONE && DemoPeople.read().addTo(database, pins);
         if (filled && config.demo() == Config.Demo.PAST_YEAR) {
-            playDemoYear(clock, content, quiz, texts);
+            playDemoYear(clock, content, papers.withFixed(QUIZ), keys, texts);
         }
         boolean demo = people.isDemo();
         Joining joining = new Joining(pins);
@@ -104,8 +109,8 @@ public final class App implements AutoCloseable {
         AddressLimit signInLimit = new AddressLimit(clock, MOST_WRONG_PINS, Duration.ofMinutes(1));
         Views views = new Views(texts, sessions, cookies, keys.key("forms"), assets, () -> demo);
 
-        Lockout lockout = new Lockout(database, book, quiz, clock, new SecureRandom()::nextLong);
-        Review review = new Review(database, book, quiz, clock);
+        Lockout lockout = new Lockout(database, book, papers, clock, Seeds.keyed(keys.key("sittings")));
+        Review review = new Review(database, book, papers.whole(QUIZ), clock);
 
         server = new WebServer(views, html, assets, config.tls()).create(routes -> {
             new TodayRoutes(views, html).register(routes);
@@ -127,8 +132,8 @@ public final class App implements AutoCloseable {
         });
     }
 
-    /** The features once more, with a clock that stands in the past. */
-    private void playDemoYear(Clock real, Content content, Quiz quiz, Texts texts) {
+    /** The features once more, with a clock that stands in the past; then everybody sat the first, fixed quiz. */
+    private void playDemoYear(Clock real, Content content, Papers papers, KeyFolder keys, Texts texts) {
         DemoClock clock = new DemoClock(real);
         RecordBook book = new RecordBook(clock);
         Words words = texts.words(Language.EN, Graduation.SIXTEENTH_INCH);
@@ -136,7 +141,9 @@ public final class App implements AutoCloseable {
                         clock,
                         new DemoPractice(people, new Practice(database, book, content, clock)),
                         new DemoQuiz(
-                                people, new Lockout(database, book, quiz, clock, new SecureRandom()::nextLong), words),
+                                people,
+                                new Lockout(database, book, papers, clock, Seeds.keyed(keys.key("sittings"))),
+                                words),
                         new DemoDemonstrations(
                                 people,
                                 new Signoff(database, book, content, pins, clock),
@@ -147,7 +154,12 @@ public final class App implements AutoCloseable {
 
     /** {@return a running server} */
     static App start(Config config, Clock clock) throws CannotListen {
-        App app = new App(config, clock);
+        return start(config, clock, UnaryOperator.identity());
+    }
+
+    /** {@return a running server whose quizzes are changed first, for tests that must know what is asked} */
+    static App start(Config config, Clock clock, UnaryOperator<Papers> chosen) throws CannotListen {
+        App app = new App(config, clock, chosen);
         try {
             app.server.start(config.host(), config.port());
             return app;

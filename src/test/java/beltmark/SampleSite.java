@@ -1,5 +1,6 @@
 package beltmark;
 
+import beltmark.core.lockout.Papers;
 import beltmark.db.Database;
 import beltmark.people.DemoPeople;
 import beltmark.people.first.SetupCode;
@@ -10,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -38,15 +40,19 @@ public final class SampleSite implements AutoCloseable {
     private final App app;
 
     private SampleSite(Path folder, Config.Demo demo, boolean tls) {
+        this(folder, demo, tls, papers -> papers.withFixed("lockout"));
+    }
+
+    private SampleSite(Path folder, Config.Demo demo, boolean tls, UnaryOperator<Papers> papers) {
         this.folder = folder;
         try {
-            this.app = App.start(new Config("127.0.0.1", 0, folder, demo, tls), clock);
+            this.app = App.start(new Config("127.0.0.1", 0, folder, demo, tls), clock, papers);
         } catch (CannotListen e) {
             throw new IllegalStateException(e);
         }
     }
 
-    /** {@return a running site} */
+    /** {@return a running site; its lockout quiz asks the same questions of everybody, so that tests know them} */
     public static SampleSite start() {
         return new SampleSite(newFolder(), Config.Demo.PEOPLE, false);
     }
@@ -59,6 +65,11 @@ public final class SampleSite implements AutoCloseable {
     /** {@return the code that the server would print for the first admin, empty when there is none} */
     public String setupCode() {
         return app.findSetupCode().map(SetupCode::printed).orElse("");
+    }
+
+    /** {@return a running site with the papers as they are shipped, drawn from the bank} */
+    public static SampleSite startWithBank() {
+        return new SampleSite(newFolder(), Config.Demo.PEOPLE, false, UnaryOperator.identity());
     }
 
     /** {@return a site that believes to be reached through TLS} */

@@ -180,6 +180,17 @@ final class Fields {
         return texts;
     }
 
+    /** {@return the texts in each list of a list} */
+    List<List<String>> textLists(String name) {
+        List<List<String>> lists = new ArrayList<>();
+        for (JsonNode list : items(name)) {
+            List<String> texts = new ArrayList<>();
+            list.forEach(item -> texts.add(item.asText()));
+            lists.add(texts);
+        }
+        return lists;
+    }
+
     /** {@return the named constants in a list, which has at least one} */
     <T> List<T> listOf(String name, List<T> constants, Function<T, String> id) {
         List<T> list = new ArrayList<>();

@@ -19,6 +19,8 @@ import java.util.List;
 /** Sits the lockout quiz as somebody did. */
 public final class DemoQuiz {
 
+    private static final String QUIZ = "lockout";
+
     private final People people;
     private final Lockout lockout;
     private final Wording wording;
@@ -37,7 +39,8 @@ public final class DemoQuiz {
     void play(Sat sat) {
         Visitor person = people.getVisitor(sat.who());
         Sitter sitter = new Sitter(person.personId(), person.crewId());
-        long number = lockout.open(sitter, OperationId.fresh().value()).join();
+        long number =
+                lockout.open(sitter, QUIZ, OperationId.fresh().value()).join().orElseThrow();
         Sitting sitting = lockout.findSitting(person.personId(), number).orElseThrow();
         for (int i = 1; i <= sitting.size(); i++) {
             Question question = sitting.question(i);

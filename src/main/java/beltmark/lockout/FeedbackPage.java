@@ -1,5 +1,6 @@
 package beltmark.lockout;
 
+import beltmark.drawing.conveyor.Scene;
 import beltmark.web.Page;
 import beltmark.web.View;
 import java.util.List;
@@ -17,7 +18,9 @@ import org.jspecify.annotations.Nullable;
  * @param critical whether the question is critical
  * @param ask the question
  * @param rows the options, of an order in the right order
+ * @param scene the drawing with its spots, null where none was asked about
  * @param why the explanation
+ * @param basis whether a paragraph says so or it is good practice
  * @param paragraph where it says so
  * @param ruleSets the rule sets under which it is true
  * @param finished whether all questions are answered
@@ -33,7 +36,9 @@ public record FeedbackPage(
         boolean critical,
         String ask,
         List<Row> rows,
+        @Nullable Scene scene,
         String why,
+        String basis,
         String paragraph,
         String ruleSets,
         boolean finished,

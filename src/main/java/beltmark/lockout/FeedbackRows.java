@@ -1,7 +1,7 @@
 package beltmark.lockout;
 
+import beltmark.core.lockout.Match;
 import beltmark.core.lockout.Question;
-import beltmark.core.lockout.QuestionKind;
 import beltmark.lockout.FeedbackPage.Row;
 import beltmark.web.View;
 import java.util.List;
@@ -12,9 +12,35 @@ record FeedbackRows(View view, Question question, GivenAnswer answer) {
     private static final String MARK = "lockout.feedback-page.mark.";
 
     List<Row> of(List<String> shown) {
-        return question.kind() == QuestionKind.PUT_IN_ORDER
-                ? question.right().stream().map(this::placed).toList()
-                : shown.stream().map(this::marked).toList();
+        return switch (question.kind()) {
+            case PUT_IN_ORDER -> question.right().stream().map(this::placed).toList();
+            case MATCH ->
+                shown.stream()
+                        .filter(question.right()::contains)
+                        .map(this::matched)
+                        .toList();
+            case CHOICE, SEVERAL_OF, SPOTS -> shown.stream().map(this::marked).toList();
+        };
+    }
+
+    /** The right pair, with the target that was given to its row in its stead. */
+    private Row matched(String right) {
+        boolean chosen = answer.chosen().contains(right);
+        return new Row(
+                text(right),
+                chosen,
+                true,
+                chosen ? view.text(MARK + "matched") : view.text(MARK + "mismatched", "given", given(right)));
+    }
+
+    private String given(String right) {
+        List<String> cell = question.getMatch().cells().stream()
+                .filter(pairs -> pairs.contains(right))
+                .findFirst()
+                .orElseThrow();
+        String pair =
+                cell.stream().filter(answer.chosen()::contains).findFirst().orElseThrow();
+        return new Wording(view.words()).part(question, Match.parts(pair).get(1));
     }
 
     private Row marked(String option) {

@@ -3,6 +3,7 @@ package beltmark.lockout;
 import beltmark.core.lockout.Answer;
 import beltmark.core.lockout.Judge;
 import beltmark.core.lockout.Judgement;
+import beltmark.core.lockout.Papers;
 import beltmark.core.lockout.Question;
 import beltmark.core.lockout.Quiz;
 import beltmark.db.Database;
@@ -18,7 +19,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.concurrent.CompletableFuture;
-import java.util.function.LongSupplier;
 import org.jdbi.v3.core.Handle;
 
 /** What people do with the lockout quiz: open a sitting, answer its questions one by one, look at what came of it. */
@@ -30,9 +30,9 @@ public final class Lockout {
 
     private final Database database;
     private final RecordBook book;
-    private final Quiz quiz;
+    private final Draws draws;
     private final Clock clock;
-    private final LongSupplier seeds;
+    private final Seeds seeds;
     private final LockoutStore store = new LockoutStore();
     private final FactBook facts = new FactBook();
     private final TotalsStore totals = new TotalsStore();
@@ -41,57 +41,67 @@ public final class Lockout {
     /**
      * @param database where sittings are kept
      * @param book where they are recorded
-     * @param quiz the quiz in the version in force
+     * @param papers what can be sat
      * @param clock the time
      * @param seeds a number nobody can foresee, for each sitting
      */
-    public Lockout(Database database, RecordBook book, Quiz quiz, Clock clock, LongSupplier seeds) {
+    public Lockout(Database database, RecordBook book, Papers papers, Clock clock, Seeds seeds) {
         this.database = database;
         this.book = book;
-        this.quiz = quiz;
+        this.draws = new Draws(papers);
         this.clock = clock;
         this.seeds = seeds;
         this.finish = new Finish(book, clock.getZone());
     }
 
-    /** {@return the quiz in the version in force} */
-    Quiz quiz() {
-        return quiz;
+    /** {@return the papers that can be sat, each as far as this person has come with it} */
+    List<Offer> listOffers(long person) {
+        return database.read(handle -> draws.listQuizzes().stream()
+                .map(quiz -> offer(handle, quiz, person))
+                .toList());
     }
 
-    /** Opens a sitting, or finds the one that waits to be finished. */
-    public CompletableFuture<Long> open(Sitter sitter, String operation) {
+    private Offer offer(Handle handle, String quiz, long person) {
+        OptionalLong open = store.findOpen(handle, person, quiz, draws.version(quiz));
+        Sitting waiting =
+                open.isPresent() ? find(handle, person, open.getAsLong()).orElse(null) : null;
+        return new Offer(quiz, draws.draw(handle, quiz, 0).orElse(null), waiting);
+    }
+
+    /** Opens a sitting, or finds the one that waits to be finished; none when there are too few questions to ask. */
+    public CompletableFuture<OptionalLong> open(Sitter sitter, String quiz, String operation) {
+        if (!draws.listQuizzes().contains(quiz)) {
+            throw new NotFound("quiz " + quiz);
+        }
         return database.write(handle -> {
-            OptionalLong waiting = store.findOpen(handle, sitter.personId(), quiz.id(), quiz.version());
-            return waiting.isPresent() ? waiting.getAsLong() : openNew(handle, sitter, operation);
+            OptionalLong waiting = store.findOpen(handle, sitter.personId(), quiz, draws.version(quiz));
+            return waiting.isPresent() ? waiting : openNew(handle, sitter, quiz, operation);
         });
     }
 
-    private long openNew(Handle handle, Sitter sitter, String operation) {
+    private OptionalLong openNew(Handle handle, Sitter sitter, String id, String operation) {
+        long seed = seeds.of(id, sitter.personId(), draws.countSittings(handle, sitter.personId(), id));
+        Optional<Quiz> drawn = draws.draw(handle, id, seed);
+        if (drawn.isEmpty()) {
+            return OptionalLong.empty();
+        }
+        Quiz quiz = drawn.get();
         Instant now = clock.instant();
-        SittingOpened opened = new SittingOpened(quiz.id(), quiz.version(), seeds.getAsLong());
+        SittingOpened opened = SittingOpened.of(quiz, seed);
         Recorded recorded =
                 book.append(handle, new Entry(OPENED, operation, sitter.personId(), sitter.personId(), now, opened));
         if (recorded.isNew()) {
-            SittingRow row =
-                    new SittingRow(recorded.sequence(), sitter.personId(), quiz.id(), quiz.version(), opened.seed());
+            SittingRow row = new SittingRow(recorded.sequence(), sitter.personId(), quiz.id(), quiz.version(), seed);
             store.addSitting(handle, row, now);
+            draws.keep(handle, row.id(), quiz);
             totals.open(handle, row);
         }
-        return recorded.sequence();
+        return OptionalLong.of(recorded.sequence());
     }
 
-    /** {@return the sitting, with its answers, if it is this person's and of the version in force} */
+    /** {@return the sitting, with its answers, if it is this person's and finished or of the version in force} */
     public Optional<Sitting> findSitting(long person, long sitting) {
         return database.read(handle -> find(handle, person, sitting));
-    }
-
-    /** {@return the sitting that waits to be finished} */
-    Optional<Sitting> findOpen(long person) {
-        return database.read(handle -> {
-            OptionalLong open = store.findOpen(handle, person, quiz.id(), quiz.version());
-            return open.isPresent() ? find(handle, person, open.getAsLong()) : Optional.empty();
-        });
     }
 
     /** {@return the person's latest results, the last one first} */
@@ -141,7 +151,8 @@ public final class Lockout {
     private Optional<Sitting> find(Handle handle, long person, long sitting) {
         return store.findSitting(handle, sitting)
                 .filter(row -> row.personId() == person)
-                .filter(row -> row.quiz().equals(quiz.id()) && row.version() == quiz.version())
-                .map(row -> Sitting.of(row, quiz, store.listAnswers(handle, sitting)));
+                .flatMap(row -> draws.find(handle, row)
+                        .map(quiz -> Sitting.of(row, quiz, store.listAnswers(handle, sitting)))
+                        .filter(found -> found.isFinished() || row.version() == draws.version(row.quiz())));
     }
 }

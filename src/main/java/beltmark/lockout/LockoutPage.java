@@ -7,34 +7,41 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The quiz from outside: what it asks for, the way in, and what came of it before.
+ * The quiz from outside: the papers there are, the way in, and what came of it before.
  *
  * @param view what all pages share
- * @param questions how many questions there are
- * @param needed how many right answers pass
- * @param passPercent the pass mark
- * @param waiting the sitting that waits to be finished, if there is one
+ * @param papers the papers that can be sat
  * @param past one's own results, the last one first
- * @param operation for the form that opens a sitting
+ * @param mayReadBank whether the visitor may look at the bank of questions
  */
-public record LockoutPage(
-        View view,
-        int questions,
-        int needed,
-        int passPercent,
-        @Nullable Waiting waiting,
-        List<PastRow> past,
-        OperationId operation)
-        implements Page {
+public record LockoutPage(View view, List<PaperRow> papers, List<PastRow> past, boolean mayReadBank) implements Page {
 
-    /** {@return what is asked for} */
-    public String lead() {
-        return view.text("lockout.page.lead", "questions", questions);
-    }
+    /**
+     * A paper.
+     *
+     * @param quiz the id of the quiz
+     * @param title its name
+     * @param whom for whom it is
+     * @param lead what is asked for; empty when there are too few questions under the site's rule sets
+     * @param rule when it is passed
+     * @param waiting the sitting that waits to be finished, if there is one
+     * @param goOn the label of the way on to it
+     * @param operation for the form that opens it
+     */
+    public record PaperRow(
+            String quiz,
+            String title,
+            String whom,
+            String lead,
+            String rule,
+            @Nullable Waiting waiting,
+            String goOn,
+            OperationId operation) {
 
-    /** {@return when the quiz is passed} */
-    public String rule() {
-        return view.text("lockout.page.rule", "questions", questions, "needed", needed, "percent", passPercent);
+        /** {@return whether it can be opened} */
+        public boolean canOpen() {
+            return waiting == null && !lead.isEmpty();
+        }
     }
 
     /**
@@ -48,16 +55,12 @@ public record LockoutPage(
     /**
      * A finished sitting.
      *
+     * @param name the name of the paper
      * @param day when
      * @param score how many right of how many
      * @param status passed or not, in words
      * @param passed whether passed
-     * @param address where it can be looked at, null where it was of another version
+     * @param address where it can be looked at
      */
-    public record PastRow(
-            String day,
-            String score,
-            String status,
-            boolean passed,
-            @Nullable String address) {}
+    public record PastRow(String name, String day, String score, String status, boolean passed, String address) {}
 }

@@ -50,14 +50,16 @@ public final class LockoutRoutes {
 
     private void overview(Context ctx) {
         long person = views.visitor(ctx).personId();
-        html.show(ctx, pages(ctx).overview(lockout.quiz(), lockout.findOpen(person), lockout.listResults(person)));
+        html.show(ctx, pages(ctx).overview(lockout.listOffers(person), lockout.listResults(person)));
     }
 
     private void open(Context ctx) {
         OperationId operation = Form.of(ctx).operation();
         Sitter sitter = Sitter.of(views.visitor(ctx));
-        ctx.future(() -> lockout.open(sitter, operation.value())
-                .thenAccept(sitting -> ctx.redirect(ALL + "/" + sitting, HttpStatus.SEE_OTHER)));
+        String quiz = Form.of(ctx).text("quiz");
+        ctx.future(() -> lockout.open(sitter, quiz, operation.value())
+                .thenAccept(sitting -> ctx.redirect(
+                        ALL + (sitting.isPresent() ? "/" + sitting.getAsLong() : ""), HttpStatus.SEE_OTHER)));
     }
 
     private void goOn(Context ctx) {
@@ -85,7 +87,7 @@ public final class LockoutRoutes {
         Sitting sitting = getSitting(ctx);
         int number = number(ctx, sitting);
         Question question = sitting.question(number);
-        AnswerForm form = AnswerForm.read(Form.of(ctx), question.options().size());
+        AnswerForm form = AnswerForm.read(Form.of(ctx), question);
         Answer answer = form.toAnswer(question, sitting.order().optionsOf(question.id()));
         String operation = Form.of(ctx).operation().value();
         Wording wording = new Wording(views.of(ctx).words());

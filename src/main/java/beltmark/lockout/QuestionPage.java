@@ -1,5 +1,6 @@
 package beltmark.lockout;
 
+import beltmark.drawing.conveyor.Scene;
 import beltmark.web.OperationId;
 import beltmark.web.Page;
 import beltmark.web.View;
@@ -16,7 +17,10 @@ import org.jspecify.annotations.Nullable;
  * @param of how many questions there are
  * @param kind what to do with the options
  * @param ask the question
- * @param rows the options in the order of the sitting
+ * @param rows the options in the order of the sitting; none for a match
+ * @param matches the rows of a match
+ * @param headings the headings of the columns of a match
+ * @param scene the drawing with its spots, null where none is asked about
  * @param error why the question is not answered yet, null at first
  * @param operation for the form
  */
@@ -28,6 +32,9 @@ public record QuestionPage(
         String kind,
         String ask,
         List<Row> rows,
+        List<MatchRow> matches,
+        List<String> headings,
+        @Nullable Scene scene,
         @Nullable String error,
         OperationId operation)
         implements Page {
@@ -49,7 +56,7 @@ public record QuestionPage(
 
     /** {@return whether more than one option may be chosen} */
     public boolean isSeveral() {
-        return kind.equals("several-of");
+        return kind.equals("several-of") || kind.equals("spots");
     }
 
     /** {@return the places there are} */
@@ -66,4 +73,22 @@ public record QuestionPage(
      * @param place the place it was given before, as typed
      */
     public record Row(int position, String text, boolean chosen, String place) {}
+
+    /**
+     * A row of a match.
+     *
+     * @param text what it says
+     * @param cells what is given to it, column by column
+     */
+    public record MatchRow(String text, List<Cell> cells) {}
+
+    /**
+     * What a row is given from one column.
+     *
+     * @param name the name of the field
+     * @param heading the heading of the column
+     * @param targets what can be chosen
+     * @param chosen the position chosen before, as typed
+     */
+    public record Cell(String name, String heading, List<String> targets, String chosen) {}
 }

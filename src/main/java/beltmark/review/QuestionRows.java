@@ -45,7 +45,7 @@ record QuestionRows(View view, Quiz quiz, List<QuestionFindings> findings) {
     }
 
     private String belief(MissCount miss) {
-        String option = view.words().say("lockout.question." + miss.question() + ".option." + miss.option());
+        String option = new QuestionNames(view.words()).option(miss.question(), miss.option());
         return view.text(
                 "review.page.belief-times",
                 "belief",

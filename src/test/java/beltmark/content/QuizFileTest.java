@@ -35,9 +35,13 @@ class QuizFileTest {
                 source: 29 CFR 1910.147(b)
                 rules: [osha-gi]
                 kind: choice
-                critical: true
+                point: isolation
                 options: [a, b, c]
                 right: [b]
+                topic: scope
+                audience: both
+                basis: rule
+                reviewed: true
             """;
 
     private final List<ContentFault> faults = new ArrayList<>();
@@ -54,13 +58,16 @@ class QuizFileTest {
     @CsvSource(
             quoteCharacter = '"',
             value = {
-                "mark: SAW,                       mark: MEMORY,               7",
+                "mark: SAW,                       mark: HEARD,                7",
                 "mark: SAW,                       mark: SAW (state),          7",
                 "source: 29 CFR 1910.147(b),      source: '',                 8",
                 "rules: [osha-gi],                rules: [osha-moon],         9",
                 "kind: choice,                    kind: riddle,              10",
                 "kind: choice,                    kind: put-in-order,        13",
-                "critical: true,                  critical: maybe,           11",
+                "audience: both,                  audience: nobody,          15",
+                "basis: rule,                     basis: rumour,             16",
+                "reviewed: true,                  reviewed: perhaps,         17",
+                "mark: SAW,                       mark: INFERENCE,           16",
                 "\"options: [a, b, c]\",          options: [b],              12",
                 "\"options: [a, b, c]\",          \"options: [a, b, d]\",    12",
                 "\"options: [a, b, c]\",          \"options: [a, b, b]\",     5",
@@ -83,18 +90,18 @@ class QuizFileTest {
         String question = SOUND.substring(SOUND.indexOf("  - id: one"));
 
         assertTrue(read(SOUND + question).isEmpty());
-        assertEquals(14, faults.get(0).line());
+        assertEquals(18, faults.get(0).line());
     }
 
     @Test
     void findsAllFaultsInOneReading() {
-        read(SOUND.replace("mark: SAW", "mark: MEMORY").replace("right: [b]", "right: [z]"));
+        read(SOUND.replace("mark: SAW", "mark: HEARD").replace("right: [b]", "right: [z]"));
 
         assertEquals(2, faults.size());
     }
 
     private Optional<Quiz> read(String yaml) {
         ContentFile file = new ContentFile("content/quizzes/small.yaml", yaml.getBytes(StandardCharsets.UTF_8));
-        return QuizFile.read(file, KEYS, faults);
+        return QuizFile.read(file, new QuestionFields("small", KEYS), faults).map(QuizFile.Fixed::quiz);
     }
 }

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import beltmark.content.QuizContent;
 import beltmark.core.lockout.Answer;
+import beltmark.core.lockout.BankQuestion;
+import beltmark.core.lockout.Papers;
 import beltmark.core.lockout.Question;
 import beltmark.core.lockout.QuestionKind;
 import beltmark.core.lockout.Quiz;
@@ -43,7 +45,12 @@ import org.junit.jupiter.api.io.TempDir;
 class KeySecrecyTest {
 
     private static final Texts TEXTS = Texts.load(ZoneOffset.UTC);
-    private static final Quiz QUIZ = QuizContent.lockout(TEXTS.keys());
+    private static final Papers PAPERS = QuizContent.papers(TEXTS.keys());
+    private static final Quiz QUIZ = new Quiz(
+            "lockout",
+            1,
+            80,
+            PAPERS.bank().questions().stream().map(BankQuestion::question).toList());
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-05T12:00:00Z"), ZoneOffset.UTC);
     private static final Visitor VISITOR =
             new Visitor(7, "Ana", 3, Set.of(Role.NEW_HIRE), Language.EN, Graduation.MILLIMETRE);
@@ -71,6 +78,10 @@ class KeySecrecyTest {
 
     private static Question withOtherKey(Question question) {
         List<String> right = new ArrayList<>(question.right());
+        if (question.kind() == QuestionKind.MATCH) {
+            return Question.ofMatch(
+                    question.id(), question.critical(), question.getMatch(), moved(question), question.source());
+        }
         if (question.kind() == QuestionKind.PUT_IN_ORDER) {
             Collections.reverse(right);
         } else {
@@ -82,13 +93,24 @@ class KeySecrecyTest {
                 question.id(), question.kind(), question.critical(), question.options(), right, question.source());
     }
 
+    /** Every row gets another target than before, in every column. */
+    private static List<String> moved(Question question) {
+        return question.getMatch().cells().stream()
+                .map(cell -> cell.stream()
+                        .filter(pair -> !question.right().contains(pair))
+                        .findFirst()
+                        .orElseThrow())
+                .toList();
+    }
+
     /** Every question page of a sitting, answered on with the same marks whatever the key. */
     private static List<String> questionPages(Path folder, Quiz quiz) throws IOException, InterruptedException {
         List<String> pages = new ArrayList<>();
         try (Database database = Database.open(folder)) {
-            Lockout lockout = new Lockout(database, new RecordBook(CLOCK), quiz, CLOCK, () -> 42);
+            Papers papers = new Papers(PAPERS.bank(), List.of(), List.of(quiz), List.of("osha-gi"));
+            Lockout lockout = new Lockout(database, new RecordBook(CLOCK), papers, CLOCK, (id, person, earlier) -> 42);
             Sitter sitter = Sitter.of(VISITOR);
-            long id = lockout.open(sitter, "form").join();
+            long id = lockout.open(sitter, "lockout", "form").join().orElseThrow();
             Javalin server = server(lockout).start("127.0.0.1", 0);
             for (int number = 1; number <= quiz.questions().size(); number++) {
                 pages.add(page(server.port(), id, number));
@@ -104,9 +126,14 @@ class KeySecrecyTest {
     private static Answer firstOptions(Sitting sitting, int number) {
         Question question = sitting.question(number);
         List<String> shown = sitting.order().optionsOf(question.id());
-        return question.kind() == QuestionKind.PUT_IN_ORDER
-                ? Answer.ofOrder(shown)
-                : Answer.ofChosen(shown.subList(0, 1));
+        return switch (question.kind()) {
+            case PUT_IN_ORDER -> Answer.ofOrder(shown);
+            case MATCH ->
+                Answer.ofChosen(question.getMatch().cells().stream()
+                        .map(cell -> cell.get(0))
+                        .toList());
+            case CHOICE, SEVERAL_OF, SPOTS -> Answer.ofChosen(shown.subList(0, 1));
+        };
     }
 
     private static Wording wording() {

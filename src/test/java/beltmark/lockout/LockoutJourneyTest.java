@@ -55,7 +55,7 @@ class LockoutJourneyTest {
 
         assertEquals(200, feedback.status());
         assertTrue(feedback.page().select(".status-wrong").hasText());
-        assertTrue(feedback.page().select(".source dd").get(0).text().matches("29 CFR 19.*|OSHA letter.*"));
+        assertTrue(feedback.page().select(".source dd").get(1).text().matches("29 CFR 19.*|OSHA letter.*"));
         assertTrue(feedback.page().select(".is-right, .is-missed").hasText());
     }
 

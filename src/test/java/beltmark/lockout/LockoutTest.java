@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import beltmark.content.QuizContent;
 import beltmark.core.lockout.Answer;
 import beltmark.core.lockout.Judgement;
+import beltmark.core.lockout.Papers;
 import beltmark.core.lockout.Question;
 import beltmark.core.lockout.QuestionKind;
-import beltmark.core.lockout.Quiz;
 import beltmark.core.units.Graduation;
 import beltmark.db.Database;
 import beltmark.recordbook.RecordBook;
@@ -29,7 +29,7 @@ import org.junit.jupiter.api.io.TempDir;
 class LockoutTest {
 
     private static final Texts TEXTS = Texts.load(ZoneOffset.UTC);
-    private static final Quiz QUIZ = QuizContent.lockout(TEXTS.keys());
+    private static final Papers PAPERS = QuizContent.papers(TEXTS.keys()).withFixed("lockout");
     private static final Wording WORDING = new Wording(TEXTS.words(Language.EN, Graduation.SIXTEENTH_INCH));
     private static final Clock CLOCK = Clock.fixed(Instant.parse("2026-03-05T12:00:00Z"), ZoneOffset.UTC);
     private static final Sitter SITTER = new Sitter(7, 3);
@@ -40,7 +40,7 @@ class LockoutTest {
 
     LockoutTest(@TempDir Path folder) {
         database = Database.open(folder);
-        lockout = new Lockout(database, new RecordBook(CLOCK), QUIZ, CLOCK, () -> 42);
+        lockout = new Lockout(database, new RecordBook(CLOCK), PAPERS, CLOCK, (quiz, person, earlier) -> 42);
     }
 
     @BeforeEach
@@ -55,9 +55,9 @@ class LockoutTest {
 
     @Test
     void opensOneSittingAtATime() {
-        long first = lockout.open(SITTER, "form-a").join();
+        long first = open("form-a");
 
-        assertEquals(first, lockout.open(SITTER, "form-b").join());
+        assertEquals(first, open("form-b"));
         assertEquals(1, count("lockout_sitting"));
     }
 
@@ -103,7 +103,7 @@ class LockoutTest {
 
     @Test
     void theSameFormTwiceMakesOneRecord() {
-        long sitting = lockout.open(SITTER, "form-a").join();
+        long sitting = open("form-a");
 
         assertEquals(Taken.RECORDED, answerFirst(sitting, "form-b", false));
         assertEquals(Taken.REPEATED, answerFirst(sitting, "form-b", true));
@@ -112,7 +112,7 @@ class LockoutTest {
 
     @Test
     void theFirstAnswerStands() {
-        long sitting = lockout.open(SITTER, "form-a").join();
+        long sitting = open("form-a");
         answerFirst(sitting, "form-b", false);
 
         assertEquals(Taken.ALREADY_ANSWERED, answerFirst(sitting, "form-c", true));
@@ -121,7 +121,7 @@ class LockoutTest {
 
     @Test
     void questionsAreAnsweredInTheirOrder() {
-        long sitting = lockout.open(SITTER, "form-a").join();
+        long sitting = open("form-a");
 
         Taken taken = lockout.answer(SITTER, sitting, 2, Answer.ofChosen(List.of("a")), WORDING, "form-b")
                 .join();
@@ -131,7 +131,7 @@ class LockoutTest {
 
     @Test
     void aBlankAnswerIsNotKept() {
-        long sitting = lockout.open(SITTER, "form-a").join();
+        long sitting = open("form-a");
 
         Taken taken = lockout.answer(SITTER, sitting, 1, Answer.ofChosen(List.of()), WORDING, "form-b")
                 .join();
@@ -142,14 +142,14 @@ class LockoutTest {
 
     @Test
     void aSittingIsNobodyElses() {
-        long sitting = lockout.open(SITTER, "form-a").join();
+        long sitting = open("form-a");
 
         assertTrue(lockout.findSitting(8, sitting).isEmpty());
     }
 
     @Test
     void theRecordHoldsWhatWasShownAndTheKey() {
-        long sitting = lockout.open(SITTER, "form-a").join();
+        long sitting = open("form-a");
         answerFirst(sitting, "form-b", false);
         Sitting found = lockout.findSitting(SITTER.personId(), sitting).orElseThrow();
 
@@ -165,8 +165,12 @@ class LockoutTest {
                 kept.options().stream().map(AnswerGiven.ShownOption::id).toList());
     }
 
+    private long open(String form) {
+        return lockout.open(SITTER, "lockout", form).join().orElseThrow();
+    }
+
     private long sitAll(Set<String> missed) {
-        long sitting = lockout.open(SITTER, "form-" + ++forms).join();
+        long sitting = open("form-" + ++forms);
         Sitting found = lockout.findSitting(SITTER.personId(), sitting).orElseThrow();
         for (int number = 1; number <= found.size(); number++) {
             Question question = found.question(number);

@@ -6,7 +6,6 @@ import beltmark.SampleDemonstration;
 import beltmark.SampleSite;
 import beltmark.lockout.QuizTaker;
 import java.nio.file.Path;
-import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
@@ -23,11 +22,12 @@ class CrewBrowserTest {
     private static PackagedSite site;
     private static Chrome chrome;
     private static Trainee person;
+    private static String missed = "";
 
     @BeforeAll
     static void start() {
         site = PackagedSite.start(folder);
-        QuizTaker.sitAll(site.signIn("Pier crew", SampleSite.NEW_HIRE), Set.of("stop-button"));
+        missed = QuizTaker.sitMissingOneCritical(site.signIn("Pier crew", SampleSite.NEW_HIRE));
         chrome = Chrome.start(folder, site.address(), Chrome.Scripts.ON, "crew");
         person = new Trainee(chrome);
     }
@@ -67,7 +67,7 @@ class CrewBrowserTest {
     void theCoordinatorSeesWhoMissedWhatInTheQuiz() {
         person.signIn("Site office", SampleSite.COORDINATOR);
         chrome.go("/review");
-        assertTrue(chrome.text().contains("A padlock on the stop button"), chrome::text);
+        assertTrue(chrome.text().contains(missed), chrome::text);
         chrome.pressInRow(SampleSite.NEW_HIRE);
         assertTrue(chrome.text().contains(SampleSite.NEW_HIRE), chrome::text);
     }

@@ -27,14 +27,15 @@ public final class Judge {
         }
         return switch (question.kind()) {
             case CHOICE -> answer.places().size() > 1 ? Judgement.SEVERAL_CHOSEN : compare(question, answer);
-            case SEVERAL_OF -> compare(question, answer);
+            case SEVERAL_OF, SPOTS -> compare(question, answer);
             case PUT_IN_ORDER -> judgeOrder(question, answer);
+            case MATCH -> judgeMatch(question, answer);
         };
     }
 
     /**
-     * Names what was wrong in a wrong answer: each wrong option chosen, each right option left out; of an order the
-     * first item that came before its turn, because what follows is moved by it.
+     * Names what was wrong in a wrong answer: each wrong option or pair chosen, each right option left out; of an order
+     * the first item that came before its turn, because what follows is moved by it.
      *
      * @param question the question with its key
      * @param answer an answer that is judged right or wrong
@@ -65,11 +66,22 @@ public final class Judge {
         return answer.inOrder().equals(question.right()) ? Judgement.RIGHT : Judgement.WRONG;
     }
 
+    private static Judgement judgeMatch(Question question, Answer answer) {
+        Set<String> marked = answer.places().keySet();
+        for (List<String> cell : question.getMatch().cells()) {
+            long chosen = cell.stream().filter(marked::contains).count();
+            if (chosen != 1) {
+                return chosen == 0 ? Judgement.MATCH_MISSING : Judgement.NOT_OFFERED;
+            }
+        }
+        return compare(question, answer);
+    }
+
     private static List<Miss> wrongMarks(Question question, Set<String> marked) {
         List<Miss> misses = new ArrayList<>();
         for (String option : question.options()) {
             boolean right = question.right().contains(option);
-            if (right != marked.contains(option) && (!right || question.kind() != QuestionKind.CHOICE)) {
+            if (right != marked.contains(option) && (!right || question.kind().isSeveral())) {
                 misses.add(new Miss(right ? MissKind.LEFT_OUT : MissKind.CHOSEN, option));
             }
         }

@@ -14,6 +14,8 @@ public enum Judgement {
     PLACE_MISSING("place-missing"),
     /** Two items have the same place. */
     PLACE_TWICE("place-twice"),
+    /** A row of a match lacks a target. */
+    MATCH_MISSING("match-missing"),
     /** Something is marked that the question does not offer, or given a place that it does not have. */
     NOT_OFFERED("not-offered");
 

@@ -31,7 +31,7 @@ public record SittingOrder(List<String> questions, Map<String, List<String>> opt
      * @return always the same order for the same quiz and seed
      */
     public static SittingOrder of(Quiz quiz, long seed) {
-        Random random = new Random(mixed(seed));
+        Random random = random(seed);
         Map<String, List<String>> options = new LinkedHashMap<>();
         for (Question question : quiz.questions()) {
             options.put(question.id(), shuffled(question.options(), random));
@@ -48,6 +48,11 @@ public record SittingOrder(List<String> questions, Map<String, List<String>> opt
         return shown;
     }
 
+    /** {@return numbers that follow from a seed, also from one that is next to another} */
+    static Random random(long seed) {
+        return new Random(mixed(seed));
+    }
+
     /** The finishing mix of SplitMix64 (Steele, Lea and Flood 2014, OOPSLA; constants from memory). */
     private static long mixed(long seed) {
         long mixed = (seed ^ (seed >>> 30)) * 0xBF58476D1CE4E5B9L;
@@ -55,8 +60,8 @@ public record SittingOrder(List<String> questions, Map<String, List<String>> opt
         return mixed ^ (mixed >>> 31);
     }
 
-    private static List<String> shuffled(List<String> ids, Random random) {
-        List<String> shuffled = new ArrayList<>(ids);
+    static <T> List<T> shuffled(List<T> ids, Random random) {
+        List<T> shuffled = new ArrayList<>(ids);
         Collections.shuffle(shuffled, random);
         return List.copyOf(shuffled);
     }
