@@ -19,6 +19,8 @@ import beltmark.lockout.Lockout;
 import beltmark.lockout.LockoutRoutes;
 import beltmark.lockout.Seeds;
 import beltmark.outbox.OutboxRoutes;
+import beltmark.ownrecord.OwnRecord;
+import beltmark.ownrecord.OwnRecordRoutes;
 import beltmark.people.DemoPeople;
 import beltmark.people.Joining;
 import beltmark.people.People;
@@ -117,6 +119,7 @@ public final class App implements AutoCloseable {
             new SignInRoutes(signIn, signInLimit, address, cookies, views, html).register(routes);
             new SettingsRoutes(people, signIn, texts.languages(), cookies, views, html).register(routes);
             new FirstRoutes(first, signInLimit, address, cookies, views, html).register(routes);
+            new OwnRecordRoutes(new OwnRecord(database, clock), views).register(routes);
             new PeopleRoutes(people, views, html).register(routes);
             new IntakeRoutes(new Intake(database, book, clock, joining), texts.languages(), views, html)
                     .register(routes);

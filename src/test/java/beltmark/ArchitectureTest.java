@@ -34,7 +34,8 @@ import org.jdbi.v3.core.Handle;
 @AnalyzeClasses(packages = "beltmark", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
 
-    private static final String FEATURES = "beltmark.(practice|lockout|review|signoff|board|hardware|sheet)..";
+    private static final String FEATURES =
+            "beltmark.(practice|lockout|review|signoff|board|hardware|sheet|ownrecord|certificate)..";
 
     private static final DescribedPredicate<JavaClass> STORES = DescribedPredicate.describe(
             "stores", type -> outermost(type).getSimpleName().endsWith("Store"));
@@ -148,7 +149,9 @@ class ArchitectureTest {
                     "beltmark.signoff..",
                     "beltmark.board..",
                     "beltmark.hardware..",
-                    "beltmark.sheet.."))
+                    "beltmark.sheet..",
+                    "beltmark.ownrecord..",
+                    "beltmark.certificate.."))
             .because("features stand on these, not the other way round");
 
     @ArchTest

@@ -24,6 +24,11 @@ public final class Download {
                 .result(file.getBytes(StandardCharsets.UTF_8));
     }
 
+    /** Answers with JSON. */
+    public static void json(Context ctx, String name, String file) {
+        send(ctx, "application/json", safe(name) + ".json").result(file.getBytes(StandardCharsets.UTF_8));
+    }
+
     private static Context send(Context ctx, String type, String name) {
         return ctx.contentType(type).header("Content-Disposition", "attachment; filename=\"" + name + "\"");
     }

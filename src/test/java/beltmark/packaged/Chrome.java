@@ -203,7 +203,7 @@ final class Chrome implements AutoCloseable {
         WebElement field = find("[name='" + name + "']");
         if (field.getTagName().equals("select")) {
             new Select(field).selectByValue(value);
-        } else if (List.of("radio", "checkbox").contains(field.getDomAttribute("type"))) {
+        } else if (List.of("radio", "checkbox").contains(String.valueOf(field.getDomAttribute("type")))) {
             WebElement choice = find("[name='" + name + "'][value='" + value + "']");
             if (!choice.isSelected()) {
                 choice.click();

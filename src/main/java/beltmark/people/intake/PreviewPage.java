@@ -6,6 +6,7 @@ import beltmark.web.Page;
 import beltmark.web.View;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -57,7 +58,9 @@ public record PreviewPage(View view, Preview preview, String roster, OperationId
                 .sorted()
                 .map(role -> view.text("people.role." + role.word()))
                 .collect(Collectors.joining(", "));
-        return roles + " · " + line.row().newcomer().language().ownName() + " · "
-                + view.words().day(line.row().since());
+        String language = line.row().newcomer().language().ownName();
+        return Stream.of(roles, language, view.words().day(line.row().since()))
+                .filter(part -> !part.isEmpty())
+                .collect(Collectors.joining(" · "));
     }
 }

@@ -1,0 +1,31 @@
+package beltmark.ownrecord;
+
+import beltmark.db.Database;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+
+/** All records of a person. */
+public final class OwnRecord {
+
+    /** Longer than any paper may take: what stands in the record of one that is under way would help. */
+    private static final Duration PAPERS_SEALED = Duration.ofDays(1);
+
+    private final Database database;
+    private final Clock clock;
+    private final OwnRecordStore store = new OwnRecordStore();
+
+    public OwnRecord(Database database, Clock clock) {
+        this.database = database;
+        this.clock = clock;
+    }
+
+    /** {@return what a person did and what was decided of them, in the order recorded} */
+    List<OwnEntry> list(long personId) {
+        Instant open = clock.instant().minus(PAPERS_SEALED);
+        return database.read(handle -> store.list(handle, personId)).stream()
+                .map(entry -> entry.isOfPaper() && entry.recordedAt().isAfter(open) ? entry.withoutBody() : entry)
+                .toList();
+    }
+}

@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.ownrecord;
+
+import org.jspecify.annotations.NullMarked;
