@@ -49,6 +49,7 @@ import beltmark.signoff.SignoffRoutes;
 import beltmark.texts.Language;
 import beltmark.texts.Texts;
 import beltmark.texts.Words;
+import beltmark.today.Today;
 import beltmark.today.TodayRoutes;
 import beltmark.web.AddressLimit;
 import beltmark.web.Assets;
@@ -115,7 +116,7 @@ public final class App implements AutoCloseable {
         Review review = new Review(database, book, papers.whole(QUIZ), clock);
 
         server = new WebServer(views, html, assets, config.tls()).create(routes -> {
-            new TodayRoutes(views, html).register(routes);
+            new TodayRoutes(new Today(database, content, clock), views, html).register(routes);
             new SignInRoutes(signIn, signInLimit, address, cookies, views, html).register(routes);
             new SettingsRoutes(people, signIn, texts.languages(), cookies, views, html).register(routes);
             new FirstRoutes(first, signInLimit, address, cookies, views, html).register(routes);

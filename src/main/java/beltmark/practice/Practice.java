@@ -10,11 +10,13 @@ import beltmark.core.problem.ProblemCode;
 import beltmark.core.problem.ProblemFamily;
 import beltmark.core.units.LengthUnit;
 import beltmark.db.Database;
+import beltmark.mastery.Skills;
 import beltmark.practice.AttemptStore.Event;
 import beltmark.qualification.FactBook;
 import beltmark.recordbook.Entry;
 import beltmark.recordbook.RecordBook;
 import beltmark.recordbook.Recorded;
+import beltmark.texts.Words;
 import beltmark.web.NotFound;
 import beltmark.web.OperationId;
 import beltmark.web.Visitor;
@@ -36,6 +38,7 @@ public final class Practice {
     private final Content content;
     private final Clock clock;
     private final AttemptStore store = new AttemptStore();
+    private final Progress progress = new Progress();
     private final FactBook facts = new FactBook();
 
     public Practice(Database database, RecordBook book, Content content, Clock clock) {
@@ -73,6 +76,14 @@ public final class Practice {
     public Problem getProblem(String family, String code) {
         ProblemCode parsed = ProblemCode.parse(code).orElseThrow(() -> new NotFound("no problem code"));
         return getFamily(family).problem(parsed);
+    }
+
+    /** {@return where a person stands with each family} */
+    List<SkillLine> skills(Visitor person, Words words) {
+        List<String> families =
+                content.families().stream().map(ProblemFamily::id).toList();
+        return new SkillLines(words)
+                .of(families, database.read(handle -> new Skills().states(handle, person.personId())));
     }
 
     /** {@return how far a person has come with a problem} */
@@ -145,6 +156,7 @@ public final class Practice {
         Attempt after = sending.before().after(event);
         LocalDate on = LocalDate.ofInstant(now, clock.getZone());
         facts.active(handle, recorded.sequence(), person, on);
+        progress.count(handle, sending.person().personId(), sending.before(), after, event, on);
         if (after.working().isFinished()) {
             String family = sending.problem().family();
             store.finish(handle, attempt, person, family, after.working().isClean(), now);

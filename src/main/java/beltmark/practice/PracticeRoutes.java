@@ -11,6 +11,7 @@ import beltmark.web.Form;
 import beltmark.web.Html;
 import beltmark.web.NotFound;
 import beltmark.web.Role;
+import beltmark.web.View;
 import beltmark.web.Views;
 import io.javalin.http.BadRequestResponse;
 import io.javalin.http.Context;
@@ -46,10 +47,16 @@ public final class PracticeRoutes {
 
     /** Adds the routes; everybody who is signed in may practise. */
     public void register(JavalinDefaultRoutingApi routes) {
+        routes.get("/practice", this::skills, Role.SIGNED_IN);
         routes.get("/practice/{family}", this::start, Role.SIGNED_IN);
         routes.get(PROBLEM, this::show, Role.SIGNED_IN);
         routes.post(PROBLEM + "/{part}", this::answer, Role.SIGNED_IN);
         routes.post(PROBLEM + "/{part}/leave", this::leave, Role.SIGNED_IN);
+    }
+
+    private void skills(Context ctx) {
+        View view = views.of(ctx);
+        html.show(ctx, new SkillsPage(view, practice.skills(views.visitor(ctx), view.words())));
     }
 
     /** Leads to a fresh problem, or to the one of a typed code. */

@@ -10,11 +10,17 @@ import java.util.List;
  * @param view what all pages share
  * @param name who is greeted
  * @param next the next action
+ * @param drill the ten minutes of practice for today
+ * @param habits slips that have become habits, each in a sentence
  * @param others all other ways on
  */
-public record TodayPage(View view, String name, Errand next, List<Errand> others) implements Page {
+public record TodayPage(
+        View view, String name, Errand next, List<DrillLine> drill, List<String> habits, List<Errand> others)
+        implements Page {
 
     public TodayPage {
+        drill = List.copyOf(drill);
+        habits = List.copyOf(habits);
         others = List.copyOf(others);
     }
 

@@ -2,6 +2,7 @@ package beltmark.today;
 
 import beltmark.web.Html;
 import beltmark.web.Role;
+import beltmark.web.View;
 import beltmark.web.Views;
 import beltmark.web.Visitor;
 import io.javalin.http.Context;
@@ -12,10 +13,12 @@ import java.util.List;
 /** The start page, and the bare address of the site. */
 public final class TodayRoutes {
 
+    private final Today today;
     private final Views views;
     private final Html html;
 
-    public TodayRoutes(Views views, Html html) {
+    public TodayRoutes(Today today, Views views, Html html) {
+        this.today = today;
         this.views = views;
         this.html = html;
     }
@@ -33,7 +36,15 @@ public final class TodayRoutes {
     private void show(Context ctx) {
         Visitor visitor = views.visitor(ctx);
         List<Errand> errands = Errand.listFor(visitor);
+        View view = views.of(ctx);
         html.show(
-                ctx, new TodayPage(views.of(ctx), visitor.name(), errands.get(0), errands.subList(1, errands.size())));
+                ctx,
+                new TodayPage(
+                        view,
+                        visitor.name(),
+                        errands.get(0),
+                        today.drill(visitor, view.words()),
+                        today.habits(visitor, view.words()),
+                        errands.subList(1, errands.size())));
     }
 }

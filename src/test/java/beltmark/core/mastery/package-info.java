@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.core.mastery;
+
+import org.jspecify.annotations.NullMarked;
