@@ -23,6 +23,7 @@ import beltmark.ownrecord.OwnRecord;
 import beltmark.ownrecord.OwnRecordRoutes;
 import beltmark.people.DemoPeople;
 import beltmark.people.Joining;
+import beltmark.people.LanguageRoutes;
 import beltmark.people.People;
 import beltmark.people.PeopleRoutes;
 import beltmark.people.PersonSessions;
@@ -118,6 +119,7 @@ public final class App implements AutoCloseable {
         server = new WebServer(views, html, assets, config.tls()).create(routes -> {
             new TodayRoutes(new Today(database, content, clock), views, html).register(routes);
             new SignInRoutes(signIn, signInLimit, address, cookies, views, html).register(routes);
+            new LanguageRoutes(texts.languages(), cookies).register(routes);
             new SettingsRoutes(people, signIn, texts.languages(), cookies, views, html).register(routes);
             new FirstRoutes(first, signInLimit, address, cookies, views, html).register(routes);
             new OwnRecordRoutes(new OwnRecord(database, clock), views).register(routes);

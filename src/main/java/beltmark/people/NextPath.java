@@ -15,14 +15,16 @@ public record NextPath(String value) {
 
     /** {@return the path when it is one of this site, else the start page} */
     static NextPath of(@Nullable String asked) {
+        return asked != null && isOwn(asked) && !asked.startsWith("/sign-in") ? new NextPath(asked) : START;
+    }
+
+    /** {@return the path when it is one of this site, also of the sign-in itself, else the start page} */
+    static NextPath ofAnyPage(@Nullable String asked) {
         return asked != null && isOwn(asked) ? new NextPath(asked) : START;
     }
 
     private static boolean isOwn(String asked) {
-        return asked.matches("/[\\x21-\\x7e]{0,500}")
-                && !asked.startsWith("//")
-                && asked.indexOf('\\') < 0
-                && !asked.startsWith("/sign-in");
+        return asked.matches("/[\\x21-\\x7e]{0,500}") && !asked.startsWith("//") && asked.indexOf('\\') < 0;
     }
 
     /** {@return an address with this path as its query, as it is when there is nothing to remember} */

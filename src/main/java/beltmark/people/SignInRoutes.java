@@ -143,7 +143,16 @@ public final class SignInRoutes {
     private void signOut(Context ctx) {
         String token = former(ctx);
         cookies.endSession(ctx);
-        ctx.future(() -> signIn.signOut(token).thenAccept(ended -> ctx.redirect("/sign-in", HttpStatus.SEE_OTHER)));
+        ctx.future(
+                () -> signIn.signOut(token).thenAccept(ended -> ctx.redirect(afterSignOut(ctx), HttpStatus.SEE_OTHER)));
+    }
+
+    /** Ending a session takes all cookies away; a shared tablet keeps its language all the same. */
+    private String afterSignOut(Context ctx) {
+        String language = cookies.language(ctx);
+        return language != null && language.matches("[a-z]{2}")
+                ? "/language/" + language + "?next=/sign-in"
+                : "/sign-in";
     }
 
     private String former(Context ctx) {

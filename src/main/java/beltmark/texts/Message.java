@@ -38,6 +38,10 @@ final class Message {
         return format.clone().format(values);
     }
 
+    String pattern() {
+        return format.toPattern();
+    }
+
     Set<String> arguments() {
         return arguments;
     }

@@ -97,6 +97,13 @@ public final class Texts {
         return byLanguage.getOrDefault(Language.EN, Map.of()).keySet();
     }
 
+    /** {@return the texts of one language as they are written, by key} */
+    Map<String, String> patterns(Language language) {
+        Map<String, String> patterns = new TreeMap<>();
+        byLanguage.getOrDefault(language, Map.of()).forEach((key, message) -> patterns.put(key, message.pattern()));
+        return patterns;
+    }
+
     /** {@return the texts of one language for a person who reads that graduation} */
     public Words words(Language language, Graduation graduation) {
         Map<String, Message> texts = byLanguage.get(language);

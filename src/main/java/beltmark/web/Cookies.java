@@ -6,13 +6,15 @@ import io.javalin.http.SameSite;
 import org.jspecify.annotations.Nullable;
 
 /**
- * The two cookies there are: the session of a signed-in person, and a random one for visitors who are not, so that their
- * forms have something to be bound to. Behind TLS both are tied to this host and to TLS by their name.
+ * The three cookies there are: the session of a signed-in person, a random one for visitors who are not, so that their
+ * forms have something to be bound to, and the language chosen for the pages before sign-in. Behind TLS all are tied to
+ * this host and to TLS by their name.
  */
 public final class Cookies {
 
     private static final int TOKEN_BYTES = 32;
     private static final int UNTIL_BROWSER_CLOSES = -1;
+    private static final int YEAR_SECONDS = 365 * 24 * 60 * 60;
 
     private final boolean tls;
 
@@ -39,6 +41,16 @@ public final class Cookies {
     public void endSession(Context ctx) {
         ctx.cookie(cookie(sessionName(), "", 0));
         ctx.header("Clear-Site-Data", "\"cache\", \"cookies\"");
+    }
+
+    /** {@return the tag of the language chosen on this browser before sign-in, as it was sent, or null} */
+    public @Nullable String language(Context ctx) {
+        return ctx.cookie(languageName());
+    }
+
+    /** Remembers the language for the pages before sign-in. */
+    public void keepLanguage(Context ctx, String tag) {
+        ctx.cookie(cookie(languageName(), tag, YEAR_SECONDS));
     }
 
     /** {@return what the forms of this visitor are bound to; a visitor without any cookie is given one} */
@@ -68,6 +80,10 @@ public final class Cookies {
 
     private String sessionName() {
         return tls ? "__Host-s" : "s";
+    }
+
+    private String languageName() {
+        return tls ? "__Host-l" : "l";
     }
 
     private String visitorName() {

@@ -4,6 +4,7 @@ import beltmark.core.units.Length;
 import beltmark.core.units.Quantity;
 import beltmark.texts.Words;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
@@ -13,15 +14,24 @@ public final class View {
 
     private final Words words;
     private final @Nullable Visitor visitor;
+    private final List<LanguageWay> languages;
     private final String csrf;
     private final boolean demo;
     private final UnaryOperator<String> assets;
     private boolean refused;
     private boolean focused;
 
-    View(Words words, @Nullable Visitor visitor, String csrf, boolean demo, UnaryOperator<String> assets) {
+    @SuppressWarnings("TooManyParameters") // what every page has
+    View(
+            Words words,
+            @Nullable Visitor visitor,
+            List<LanguageWay> languages,
+            String csrf,
+            boolean demo,
+            UnaryOperator<String> assets) {
         this.words = words;
         this.visitor = visitor;
+        this.languages = List.copyOf(languages);
         this.csrf = csrf;
         this.demo = demo;
         this.assets = assets;
@@ -67,6 +77,11 @@ public final class View {
     /** {@return who is signed in, null before sign-in} */
     public @Nullable Visitor visitor() {
         return visitor;
+    }
+
+    /** {@return the languages this page can be had in; none once somebody is signed in, who has settings for it} */
+    public List<LanguageWay> languages() {
+        return languages;
     }
 
     /** {@return whether somebody is signed in who has that job role} */

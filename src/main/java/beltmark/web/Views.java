@@ -4,6 +4,7 @@ import beltmark.core.units.Graduation;
 import beltmark.texts.Language;
 import beltmark.texts.Texts;
 import io.javalin.http.Context;
+import java.util.List;
 import java.util.function.BooleanSupplier;
 import org.jspecify.annotations.Nullable;
 
@@ -16,6 +17,7 @@ public final class Views {
     private final Texts texts;
     private final Sessions sessions;
     private final Cookies cookies;
+    private final Languages languages;
     private final FormTokens tokens;
     private final Assets assets;
     private final BooleanSupplier demo;
@@ -33,6 +35,7 @@ public final class Views {
         this.texts = texts;
         this.sessions = sessions;
         this.cookies = cookies;
+        this.languages = new Languages(texts.languages(), cookies);
         this.tokens = new FormTokens(formKey);
         this.assets = assets;
         this.demo = demo;
@@ -45,11 +48,12 @@ public final class Views {
             return made;
         }
         Visitor visitor = findVisitor(ctx);
-        Language language = visitor == null ? Language.EN : visitor.language();
+        Language language = visitor == null ? languages.of(ctx) : visitor.language();
         Graduation graduation = visitor == null ? Graduation.SIXTEENTH_INCH : visitor.graduation();
         View view = new View(
                 texts.words(language, graduation),
                 visitor,
+                visitor == null ? languages.ways(ctx, language) : List.of(),
                 tokens.of(cookies.binding(ctx)),
                 demo.getAsBoolean(),
                 assets::path);

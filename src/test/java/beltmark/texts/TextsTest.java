@@ -21,6 +21,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
 class TextsTest {
@@ -33,6 +34,15 @@ class TextsTest {
             over: overslung
             way: "It goes {way}, pulled by {force}, since {day}, seen {seen}."
             """;
+
+    /** Names, units and words that both languages share. */
+    private static final Set<String> SAME_IN_BOTH = Set.of(
+            "people.pin.label",
+            "review.csv.no",
+            "sheet.speed-unit.in",
+            "sheet.speed-unit.mm",
+            "signoff.conveyor-suggestions",
+            "web.site.name");
 
     private static ContentFile file(String path, String text) {
         return new ContentFile("content/texts/" + path, text.getBytes(StandardCharsets.UTF_8));
@@ -152,6 +162,20 @@ class TextsTest {
         assertEquals("12.3", spanish.number(12.345));
         assertEquals("12,345", spanish.number(12345));
         assertEquals("5 mar. 2026", spanish.day(LocalDate.of(2026, 3, 5)));
+    }
+
+    @Test
+    void spanishSaysEverythingInItsOwnWords() {
+        Texts texts = Texts.load(ZoneOffset.UTC);
+        Map<String, String> spanish = texts.patterns(Language.ES);
+        Set<String> same = new TreeSet<>();
+        texts.patterns(Language.EN).forEach((key, english) -> {
+            boolean hasWords = english.replaceAll("\\{\\w+}", "").matches("(?s).*\\p{L}.*");
+            if (hasWords && english.equals(spanish.get(key))) {
+                same.add(key);
+            }
+        });
+        assertEquals(SAME_IN_BOTH, same, "translate these, or name them when they are units or names");
     }
 
     private record Newtons(double amount) implements Quantity {
