@@ -13,6 +13,7 @@ import beltmark.demo.DemoPractice;
 import beltmark.demo.DemoQuiz;
 import beltmark.demo.DemoYear;
 import beltmark.demo.DemoYearPlayer;
+import beltmark.glossary.GlossaryRoutes;
 import beltmark.hardware.HardwareRoutes;
 import beltmark.keys.KeyFolder;
 import beltmark.lockout.Lockout;
@@ -128,6 +129,7 @@ public final class App implements AutoCloseable {
                     .register(routes);
             new StaffRoutes(staff, views, html).register(routes);
             new PracticeRoutes(practice, views, html, new SecureRandom()).register(routes);
+            new GlossaryRoutes(views, html).register(routes);
             new HardwareRoutes(content, views, html).register(routes);
             new SheetRoutes(sheets, content, views, html).register(routes);
             new LockoutRoutes(lockout, views, html).register(routes);

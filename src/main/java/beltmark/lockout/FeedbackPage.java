@@ -4,6 +4,7 @@ import beltmark.drawing.conveyor.Scene;
 import beltmark.web.Page;
 import beltmark.web.View;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -58,6 +59,14 @@ public record FeedbackPage(
     /** {@return the word for right or wrong that the shared texts are under} */
     public String status() {
         return right ? "right" : "wrong";
+    }
+
+    /**
+     * {@return what the page says, in which words of the trade are looked for} The question before its answer has no such
+     * list: what a word means can be what is asked.
+     */
+    public List<String> sentences() {
+        return Stream.concat(Stream.of(ask, why), rows.stream().map(Row::text)).toList();
     }
 
     /** {@return where to go on} */

@@ -7,6 +7,7 @@ import beltmark.web.OperationId;
 import beltmark.web.Page;
 import beltmark.web.Told;
 import beltmark.web.View;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -44,6 +45,21 @@ public record ProblemPage(
     /** {@return what the family is about} */
     public String story() {
         return view.text("problem.family." + family + ".story");
+    }
+
+    /** {@return what the page says of the problem, in which words of the trade are looked for} */
+    public List<String> sentences() {
+        List<String> sentences = new ArrayList<>(List.of(story()));
+        told.forEach(line -> sentences.add(line.label()));
+        for (PartView part : parts) {
+            if (part.isOpen() || part.isDone()) {
+                sentences.add(part.ask());
+                part.told().forEach(line -> sentences.add(line.label()));
+                part.blanks().forEach(blank -> sentences.add(blank.sentence()));
+                sentences.addAll(part.steps());
+            }
+        }
+        return sentences;
     }
 
     /** {@return the address of the problem} */

@@ -44,6 +44,13 @@ public record EntryPage(View view, SheetForm form, Map<SheetField, String> fault
             String value,
             @Nullable String error) {}
 
+    /** {@return what the form asks, in which words of the trade are looked for} */
+    public List<String> sentences() {
+        return Stream.of(SheetField.values())
+                .map(field -> view.text("sheet.field." + field.id()))
+                .toList();
+    }
+
     /** {@return a field by its name} */
     public Field field(String id) {
         SheetField field = SheetField.named(id).findFirst().orElseThrow();

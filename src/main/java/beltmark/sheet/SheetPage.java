@@ -4,6 +4,7 @@ import beltmark.drawing.Drawing;
 import beltmark.web.OperationId;
 import beltmark.web.Page;
 import beltmark.web.View;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -59,6 +60,19 @@ public record SheetPage(
     /** {@return whether something is impossible or doubtful} */
     public boolean isDoubted() {
         return !refusals.isEmpty() || !warnings.isEmpty();
+    }
+
+    /** {@return what the page says, in which words of the trade are looked for} */
+    public List<String> sentences() {
+        List<String> sentences = new ArrayList<>(refusals);
+        sentences.addAll(warnings);
+        rows.forEach(row -> sentences.add(row.label()));
+        for (Group group : groups) {
+            sentences.add(group.heading());
+            group.lines().forEach(line -> sentences.add(line.label()));
+        }
+        sentences.addAll(steps);
+        return sentences;
     }
 
     /** {@return the fields to send on when the sheet is kept} */

@@ -21,11 +21,13 @@ public final class Texts {
     private static final String FOLDER = "content/texts";
 
     private final Map<Language, Map<String, Message>> byLanguage;
+    private final Map<Language, Glossary> glossaries = new EnumMap<>(Language.class);
     private final ZoneId zone;
 
     private Texts(Map<Language, Map<String, Message>> byLanguage, ZoneId zone) {
         this.byLanguage = byLanguage;
         this.zone = zone;
+        byLanguage.keySet().forEach(language -> glossaries.put(language, Glossary.of(language, byLanguage)));
     }
 
     /** {@return the texts that are shipped with the program, with dates in the time zone of the site} */
@@ -107,9 +109,10 @@ public final class Texts {
     /** {@return the texts of one language for a person who reads that graduation} */
     public Words words(Language language, Graduation graduation) {
         Map<String, Message> texts = byLanguage.get(language);
-        if (texts == null) {
+        Glossary glossary = glossaries.get(language);
+        if (texts == null || glossary == null) {
             throw new IllegalStateException("there are no texts in " + language);
         }
-        return new Words(texts, language, graduation, zone);
+        return new Words(texts, glossary, language, graduation, zone);
     }
 }

@@ -32,12 +32,14 @@ public final class Words {
     private static final int FIGURES = 3;
 
     private final Map<String, Message> texts;
+    private final Glossary glossary;
     private final Language language;
     private final Graduation graduation;
     private final ZoneId zone;
 
-    Words(Map<String, Message> texts, Language language, Graduation graduation, ZoneId zone) {
+    Words(Map<String, Message> texts, Glossary glossary, Language language, Graduation graduation, ZoneId zone) {
         this.texts = texts;
+        this.glossary = glossary;
         this.language = language;
         this.graduation = graduation;
         this.zone = zone;
@@ -178,6 +180,11 @@ public final class Words {
     /** {@return the time zone of the site} */
     public ZoneId zone() {
         return zone;
+    }
+
+    /** {@return the words of the trade in this language} */
+    public Glossary glossary() {
+        return glossary;
     }
 
     /** {@return the language of these texts} */

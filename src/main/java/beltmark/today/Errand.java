@@ -30,6 +30,7 @@ public record Errand(String word, String path, Set<Role> roles) {
             new Errand("own-record", "/board/me", Set.of(Role.NEW_HIRE)),
             new Errand("sheet", "/sheet", EVERYBODY),
             new Errand("hardware", "/hardware", EVERYBODY),
+            new Errand("glossary", "/glossary", EVERYBODY),
             new Errand(
                     "bench-try",
                     "/practice/bench",

@@ -2,7 +2,9 @@ package beltmark.web;
 
 import beltmark.core.units.Length;
 import beltmark.core.units.Quantity;
+import beltmark.texts.Term;
 import beltmark.texts.Words;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -67,6 +69,11 @@ public final class View {
     /** {@return a quantity as the person reads it} */
     public String quantity(Quantity quantity) {
         return words.quantity(quantity);
+    }
+
+    /** {@return the words of the trade that occur in what a page says} */
+    public List<Term> terms(Collection<String> sentences) {
+        return words.glossary().findIn(sentences);
     }
 
     /** {@return the token that a form must send back} */

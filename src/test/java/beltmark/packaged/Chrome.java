@@ -103,6 +103,12 @@ final class Chrome implements AutoCloseable {
         find(selector).click();
     }
 
+    /** Unfolds what is folded, and inspects the page as it then is. */
+    void unfold(String selector) {
+        pressInPlace(selector + " > summary");
+        check.page();
+    }
+
     /** Opens a second tab and turns to it; {@link #turnBack} leads to the first. */
     void openTab() {
         first = driver.getWindowHandle();

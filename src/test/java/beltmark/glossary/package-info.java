@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.glossary;
+
+import org.jspecify.annotations.NullMarked;
