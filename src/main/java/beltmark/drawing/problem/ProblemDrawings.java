@@ -2,6 +2,7 @@ package beltmark.drawing.problem;
 
 import beltmark.core.problem.Part;
 import beltmark.core.problem.Scene;
+import beltmark.core.problem.bank.spring.AngleScene;
 import beltmark.core.problem.setup.SetupScene;
 import beltmark.drawing.Drawing;
 import java.util.List;
@@ -11,7 +12,7 @@ import java.util.Map;
 public final class ProblemDrawings {
 
     private static final Map<Class<? extends Scene>, PartDrawer<Scene>> DRAWERS =
-            Map.ofEntries(entry(SetupScene.class, new SetupDrawer()));
+            Map.ofEntries(entry(AngleScene.class, new AngleDrawer()), entry(SetupScene.class, new SetupDrawer()));
 
     private ProblemDrawings() {}
 

@@ -4,6 +4,7 @@ import beltmark.core.problem.DrawnFamily;
 import beltmark.core.problem.FamilyRanges;
 import beltmark.core.problem.ProblemFamily;
 import beltmark.core.problem.Recipe;
+import beltmark.core.problem.bank.spring.BladeAngle;
 import beltmark.core.setup.HardwareCard;
 import java.util.List;
 import java.util.Map;
@@ -14,7 +15,8 @@ import java.util.function.BiFunction;
 /** Every family that is not a part of the set-up bench, by the id that its content file has. */
 public final class Bank {
 
-    private static final Map<String, BiFunction<FamilyRanges, List<HardwareCard>, Recipe>> RECIPES = Map.ofEntries();
+    private static final Map<String, BiFunction<FamilyRanges, List<HardwareCard>, Recipe>> RECIPES =
+            Map.ofEntries(Map.entry("blade-angle", BladeAngle::new));
 
     private Bank() {}
 
