@@ -27,9 +27,8 @@ class BeltAngleTest {
     @Test
     void theReadingEdgeStandsAtTheAngle() {
         scenes().forEach(scene -> {
-            List<Element> edges = Svg.of(BeltAngle.protractor(scene, false, WORDS))
-                    .root()
-                    .select("line.d-edge");
+            List<Element> edges =
+                    Svg.of(BeltAngle.protractor(scene, false, WORDS)).root().select("line.d-edge");
             Element edge = edges.get(edges.size() - 1);
             double left = Svg.number(edge, "x1") - Svg.number(edge, "x2");
             double down = Svg.number(edge, "y2") - Svg.number(edge, "y1");
