@@ -115,7 +115,7 @@ public final class App implements AutoCloseable {
         Views views = new Views(texts, sessions, cookies, keys.key("forms"), assets, () -> demo);
 
         Lockout lockout = new Lockout(database, book, papers, clock, Seeds.keyed(keys.key("sittings")));
-        Review review = new Review(database, book, papers.whole(QUIZ), clock);
+        Review review = new Review(database, book, papers.all(), clock);
 
         server = new WebServer(views, html, assets, config.tls()).create(routes -> {
             new TodayRoutes(new Today(database, content, clock), views, html).register(routes);

@@ -22,13 +22,7 @@ final class Draws {
 
     /** {@return the ids of what can be sat, the paper for authorized employees first} */
     List<String> listQuizzes() {
-        List<String> drawn = papers.blueprints().stream().map(Blueprint::id).toList();
-        List<String> fixed = papers.fixed().stream()
-                .map(Quiz::id)
-                .distinct()
-                .filter(id -> !drawn.contains(id))
-                .toList();
-        return java.util.stream.Stream.concat(fixed.stream(), drawn.stream()).toList();
+        return papers.ids();
     }
 
     /** {@return the version in force of a quiz} */

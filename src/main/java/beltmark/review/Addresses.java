@@ -9,9 +9,14 @@ final class Addresses {
         return "/review/sittings/" + sitting;
     }
 
+    /** The sittings of the same review as a file. */
+    static String export(Scope scope) {
+        return "/review/lockout.csv?paper=" + scope.quiz() + "&crew=" + scope.crew();
+    }
+
     /** The same review with another page of people. */
     static String people(Scope scope, int page) {
-        return "/review?crew=" + scope.crew() + "&from=" + scope.period().from() + "&to="
-                + scope.period().to() + "&page=" + page + "#people";
+        return "/review?paper=" + scope.quiz() + "&crew=" + scope.crew() + "&from="
+                + scope.period().from() + "&to=" + scope.period().to() + "&page=" + page + "#people";
     }
 }

@@ -8,6 +8,7 @@ import java.util.List;
  *
  * @param record the number of the record of the result
  * @param sitting the number of the record that opened it
+ * @param paper the id of the paper
  * @param personId who sat it
  * @param person that person's name
  * @param crew the crew of that person now
@@ -22,6 +23,7 @@ import java.util.List;
 record FinishedSitting(
         long record,
         long sitting,
+        String paper,
         long personId,
         String person,
         String crew,

@@ -5,7 +5,6 @@ import beltmark.db.Database;
 import beltmark.recordbook.RecordBook;
 import beltmark.recordbook.StoredEntry;
 import beltmark.review.first.FirstTotals;
-import beltmark.review.first.Period;
 import beltmark.web.NotFound;
 import java.time.Clock;
 import java.time.Instant;
@@ -21,7 +20,7 @@ public final class Review {
 
     private final Database database;
     private final RecordBook book;
-    private final Quiz quiz;
+    private final List<Quiz> quizzes;
     private final Clock clock;
     private final ReviewStore store = new ReviewStore();
     private final FirstTotals firstTotals = new FirstTotals();
@@ -29,19 +28,27 @@ public final class Review {
     /**
      * @param database where the records are
      * @param book the record book
-     * @param quiz the quiz in the version in force
+     * @param quizzes the papers with all their questions, the usual one first; at least one
      * @param clock the time
      */
-    public Review(Database database, RecordBook book, Quiz quiz, Clock clock) {
+    public Review(Database database, RecordBook book, List<Quiz> quizzes, Clock clock) {
         this.database = database;
         this.book = book;
-        this.quiz = quiz;
+        this.quizzes = List.copyOf(quizzes);
         this.clock = clock;
     }
 
-    /** {@return the quiz in the version in force} */
-    Quiz quiz() {
-        return quiz;
+    /** {@return the ids of the papers} */
+    List<String> listPapers() {
+        return quizzes.stream().map(Quiz::id).toList();
+    }
+
+    /** {@return the paper of that id, the usual one if it is empty; throws {@link NotFound} for any other} */
+    Quiz getPaper(String id) {
+        return quizzes.stream()
+                .filter(quiz -> id.isEmpty() || quiz.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new NotFound("paper " + id));
     }
 
     /** {@return the number of a crew, or {@link Scope#ALL_CREWS}; throws {@link NotFound} for any other} */
@@ -54,33 +61,32 @@ public final class Review {
         return crew;
     }
 
-    /** {@return how things are for one crew, or for {@link Scope#ALL_CREWS}} */
-    Overview overview(long crew, Period period, int page) {
-        Scope scope = new Scope(quiz.id(), crew, period, page);
+    /** {@return how things are} */
+    Overview overview(Scope scope) {
         Instant now = clock.instant();
         return database.read(handle -> new Overview(
                 now,
                 scope,
                 store.listCrews(handle),
-                firstTotals.listMonths(handle, quiz.id()),
+                firstTotals.listMonths(handle, scope.quiz()),
                 store.countPassed(handle, scope),
                 store.listStandings(handle, scope),
-                firstTotals.of(handle, quiz.id(), crew, period),
+                firstTotals.of(handle, scope.quiz(), scope.crew(), scope.period()),
                 store.listCritical(handle, scope, MOST_CRITICAL)));
     }
 
-    /** {@return every finished sitting of one crew or of all, in the order they were finished} */
-    List<FinishedSitting> listFinished(long crew) {
-        return database.read(handle -> store.listFinished(handle, Scope.of(quiz.id(), crew)));
+    /** {@return every finished sitting of a paper by one crew or by all, in the order they were finished} */
+    List<FinishedSitting> listFinished(String paper, long crew) {
+        return database.read(handle -> store.listFinished(handle, Scope.of(paper, crew)));
     }
 
     /** {@return a finished sitting with its answers and the other sittings of that person} */
     Optional<SittingRecords> findSitting(long sitting) {
-        return database.read(handle -> store.findFinished(handle, quiz.id(), sitting)
+        return database.read(handle -> store.findFinished(handle, sitting)
                 .map(finished -> new SittingRecords(
                         finished,
                         answers(handle, sitting),
-                        store.listOfPerson(handle, quiz.id(), finished.personId(), MOST_SITTINGS))));
+                        store.listOfPerson(handle, finished.paper(), finished.personId(), MOST_SITTINGS))));
     }
 
     private List<SittingRecords.Kept> answers(Handle handle, long sitting) {

@@ -30,20 +30,16 @@ public record ReviewPage(
         Plot questionPlot)
         implements Page {
 
-    /** {@return where the sittings are had as a file} */
-    public String export() {
-        return "/review/lockout.csv?crew=" + filter.crew();
-    }
-
     /**
      * What is chosen, and what can be.
      *
-     * @param crew the crew chosen, 0 for all
+     * @param export where the sittings are had as a file
+     * @param papers the papers
      * @param crews the crews
      * @param from the months as the first one
      * @param to the months as the last one
      */
-    public record Filter(long crew, List<Choice> crews, List<Choice> from, List<Choice> to) {}
+    public record Filter(String export, List<Choice> papers, List<Choice> crews, List<Choice> from, List<Choice> to) {}
 
     /**
      * One to choose.

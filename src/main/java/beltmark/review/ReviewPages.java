@@ -11,7 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Makes the review page. */
-record ReviewPages(View view, Quiz quiz, Overview overview) {
+record ReviewPages(View view, List<String> papers, Quiz quiz, Overview overview) {
 
     ReviewPage page() {
         Findings findings = new Findings(overview.attempts(), quiz);
@@ -43,7 +43,11 @@ record ReviewPages(View view, Quiz quiz, Overview overview) {
                 .forEach(crew ->
                         crews.add(new Choice(Long.toString(crew.id()), crew.name(), crew.id() == scope.crew())));
         return new Filter(
-                scope.crew(),
+                Addresses.export(scope),
+                papers.stream()
+                        .map(paper -> new Choice(
+                                paper, view.text("lockout.paper." + paper + ".name"), paper.equals(scope.quiz())))
+                        .toList(),
                 crews,
                 months("review.page.earliest", scope.period().from()),
                 months("review.page.latest", scope.period().to()));

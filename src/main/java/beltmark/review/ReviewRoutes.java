@@ -1,5 +1,6 @@
 package beltmark.review;
 
+import beltmark.core.lockout.Quiz;
 import beltmark.review.first.Period;
 import beltmark.web.Download;
 import beltmark.web.Form;
@@ -17,6 +18,7 @@ public final class ReviewRoutes {
 
     private static final String SITTING = "sitting";
     private static final String CREW = "crew";
+    private static final String PAPER = "paper";
     private static final long MOST_PAGES = 1_000_000;
 
     private final Review review;
@@ -45,7 +47,9 @@ public final class ReviewRoutes {
         View view = views.of(ctx);
         Form typed = Form.ofAddress(ctx);
         Period period = Period.parse(typed.text("from"), typed.text("to")).orElseThrow(() -> new NotFound("no month"));
-        html.show(ctx, new ReviewPages(view, review.quiz(), review.overview(crew(ctx), period, page(typed))).page());
+        Quiz paper = review.getPaper(typed.text(PAPER));
+        Scope scope = new Scope(paper.id(), crew(ctx), period, page(typed));
+        html.show(ctx, new ReviewPages(view, review.listPapers(), paper, review.overview(scope)).page());
     }
 
     private void sitting(Context ctx) {
@@ -55,7 +59,8 @@ public final class ReviewRoutes {
     }
 
     private void export(Context ctx) {
-        String file = new ReviewCsv(views.of(ctx).words()).write(review.listFinished(crew(ctx)));
+        String paper = review.getPaper(Form.ofAddress(ctx).text(PAPER)).id();
+        String file = new ReviewCsv(views.of(ctx).words()).write(review.listFinished(paper, crew(ctx)));
         Download.csv(ctx, "lockout-quiz", file);
     }
 

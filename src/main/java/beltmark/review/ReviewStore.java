@@ -44,7 +44,7 @@ final class ReviewStore {
             LIMIT :most""";
 
     private static final String FINISHED = """
-            SELECT r.seq, r.sitting, r.person_id, p.name AS person, c.name AS crew, r.version, r.right_answers, r.asked,
+            SELECT r.seq, r.sitting, r.quiz, r.person_id, p.name AS person, c.name AS crew, r.version, r.right_answers, r.asked,
                 r.needed, r.passed, r.critical_misses, r.finished_at_ms
             FROM lockout_result r
             JOIN people_person p ON p.id = r.person_id
@@ -54,7 +54,7 @@ final class ReviewStore {
     private static final String LIST_FINISHED =
             FINISHED + "WHERE r.quiz = :quiz AND :crew IN (0, p.crew_id) ORDER BY r.seq";
 
-    private static final String FIND_FINISHED = FINISHED + "WHERE r.sitting = :sitting AND r.quiz = :quiz";
+    private static final String FIND_FINISHED = FINISHED + "WHERE r.sitting = :sitting";
 
     private static final String LIST_OF_PERSON =
             FINISHED + "WHERE r.person_id = :person AND r.quiz = :quiz ORDER BY r.seq DESC LIMIT :most";
@@ -99,9 +99,8 @@ final class ReviewStore {
         return scoped(handle, LIST_FINISHED, scope).map(ReviewStore::toFinished).list();
     }
 
-    Optional<FinishedSitting> findFinished(Handle handle, String quiz, long sitting) {
+    Optional<FinishedSitting> findFinished(Handle handle, long sitting) {
         return handle.createQuery(FIND_FINISHED)
-                .bind("quiz", quiz)
                 .bind("sitting", sitting)
                 .map(ReviewStore::toFinished)
                 .findOne();
@@ -148,6 +147,7 @@ final class ReviewStore {
         return new FinishedSitting(
                 row.getLong("seq"),
                 row.getLong("sitting"),
+                row.getString("quiz"),
                 row.getLong("person_id"),
                 row.getString("person"),
                 row.getString("crew"),

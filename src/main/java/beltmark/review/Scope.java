@@ -5,7 +5,7 @@ import beltmark.review.first.Period;
 /**
  * What part of the records a review takes in.
  *
- * @param quiz the id of the quiz
+ * @param quiz the id of the paper
  * @param crew the crew, 0 for all of them
  * @param period the months of the first attempts
  * @param page which page of people, from 1

@@ -2,6 +2,7 @@ package beltmark.core.lockout;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What can be sat: papers drawn from the bank, and quizzes with fixed questions, among them those of earlier versions.
@@ -52,6 +53,18 @@ public record Papers(Bank bank, List<Blueprint> blueprints, List<Quiz> fixed, Li
                                 .map(BankQuestion::question)
                                 .toList()))
                 .orElseGet(() -> latestFixed(quiz));
+    }
+
+    /** {@return every paper with all it can ask, the one for authorized employees first} */
+    public List<Quiz> all() {
+        return ids().stream().map(this::whole).toList();
+    }
+
+    /** {@return the ids of what can be sat, the paper for authorized employees first} */
+    public List<String> ids() {
+        List<String> drawn = blueprints.stream().map(Blueprint::id).toList();
+        return Stream.concat(fixed.stream().map(Quiz::id).distinct().filter(id -> !drawn.contains(id)), drawn.stream())
+                .toList();
     }
 
     private Quiz latestFixed(String quiz) {
