@@ -2,6 +2,10 @@ package beltmark;
 
 import beltmark.board.Board;
 import beltmark.board.BoardRoutes;
+import beltmark.certificate.CertificateRoutes;
+import beltmark.certificate.Certificates;
+import beltmark.certificate.SigningKey;
+import beltmark.certificate.VerifyRoutes;
 import beltmark.content.Content;
 import beltmark.content.QuizContent;
 import beltmark.core.lockout.Papers;
@@ -41,6 +45,7 @@ import beltmark.people.staff.Staff;
 import beltmark.people.staff.StaffRoutes;
 import beltmark.practice.Practice;
 import beltmark.practice.PracticeRoutes;
+import beltmark.print.Pdf;
 import beltmark.recordbook.RecordBook;
 import beltmark.review.Review;
 import beltmark.review.ReviewRoutes;
@@ -73,6 +78,9 @@ public final class App implements AutoCloseable {
 
     /** Wrong PINs from one address in a minute: a shared tablet cannot lock a whole crew. */
     private static final int MOST_WRONG_PINS = 10;
+
+    /** Certificates looked up from one address in a minute. */
+    private static final int MOST_LOOK_UPS = 30;
 
     /** The quiz that qualifications ask for. */
     private static final String QUIZ = "lockout";
@@ -111,6 +119,10 @@ public final class App implements AutoCloseable {
         Html html = new Html();
         Cookies cookies = new Cookies(config.tls());
         ClientAddress address = new ClientAddress(config.tls());
+        AddressLimit lookUpLimit = new AddressLimit(clock, MOST_LOOK_UPS, Duration.ofMinutes(1));
+        Pdf pdf = new Pdf(html);
+        Certificates certificates =
+                new Certificates(database, book, content, clock, new SigningKey(keys.key("certificate")));
         AddressLimit signInLimit = new AddressLimit(clock, MOST_WRONG_PINS, Duration.ofMinutes(1));
         Views views = new Views(texts, sessions, cookies, keys.key("forms"), assets, () -> demo);
 
@@ -122,6 +134,9 @@ public final class App implements AutoCloseable {
             new SignInRoutes(signIn, signInLimit, address, cookies, views, html).register(routes);
             new LanguageRoutes(texts.languages(), cookies).register(routes);
             new SettingsRoutes(people, signIn, texts.languages(), cookies, views, html).register(routes);
+            // before the routes with a name in their place
+            new VerifyRoutes(certificates, lookUpLimit, address, views, html).register(routes);
+            new CertificateRoutes(certificates, pdf, config.tls(), views, html).register(routes);
             new FirstRoutes(first, signInLimit, address, cookies, views, html).register(routes);
             new OwnRecordRoutes(new OwnRecord(database, clock), views).register(routes);
             new PeopleRoutes(people, views, html).register(routes);

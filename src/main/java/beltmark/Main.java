@@ -4,6 +4,7 @@ import beltmark.cli.AnalyseCommand;
 import beltmark.cli.ComputeCommand;
 import beltmark.cli.GradeCommand;
 import beltmark.cli.ProblemCommand;
+import beltmark.cli.VerifyCertificateCommand;
 import beltmark.cli.VerifyCommand;
 import beltmark.content.ContentFaults;
 import beltmark.db.CannotOpen;
@@ -23,7 +24,8 @@ import picocli.CommandLine.Command;
             ProblemCommand.class,
             GradeCommand.class,
             AnalyseCommand.class,
-            VerifyCommand.class
+            VerifyCommand.class,
+            VerifyCertificateCommand.class
         })
 public final class Main {
 

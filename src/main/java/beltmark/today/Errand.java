@@ -28,6 +28,7 @@ public record Errand(String word, String path, Set<Role> roles) {
             new Errand("people", "/people", Set.of(Role.ADMIN, Role.SUPERVISOR)),
             new Errand("practice", "/practice", EVERYBODY),
             new Errand("own-record", "/board/me", Set.of(Role.NEW_HIRE)),
+            new Errand("certificate", "/certificate", EVERYBODY),
             new Errand("sheet", "/sheet", EVERYBODY),
             new Errand("hardware", "/hardware", EVERYBODY),
             new Errand("glossary", "/glossary", EVERYBODY),

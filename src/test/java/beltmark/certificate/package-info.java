@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.certificate;
+
+import org.jspecify.annotations.NullMarked;
