@@ -1,13 +1,15 @@
 package beltmark.drawing;
 
 import beltmark.core.setup.Side;
+import beltmark.core.units.Graduation;
 import beltmark.core.units.Length;
 import beltmark.texts.Words;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A few inches of a tape, held upright against the steel beside a mark, to be read in the reader's own graduation.
+ * A few inches of a tape, held upright against the steel beside a mark, in the reader's own graduation or in that of
+ * a certain tape.
  *
  * @param mark which mark
  * @param side of the conveyor
@@ -34,7 +36,9 @@ public record TapeCloseUp(Mark mark, Side side, Length height) {
         /** The belt line on the steel. */
         BELT("belt-mark"),
         /** Where the tensioner's datum edge goes. */
-        MOUNT("mount-mark");
+        MOUNT("mount-mark"),
+        /** The plate that a tape stands on, or is held at by another line than its end. */
+        FOOT("foot-plate");
 
         private final String id;
 
@@ -56,7 +60,12 @@ public record TapeCloseUp(Mark mark, Side side, Length height) {
      * @return the drawing, about twice as high as wide, so that left and right fit side by side on a phone
      */
     public Drawing drawing(boolean told, Words words) {
-        TapeFace face = new TapeFace(words.graduation());
+        return drawing(told, words.graduation(), words);
+    }
+
+    /** {@return the same of a tape that is divided so, whichever the reader is used to} */
+    public Drawing drawing(boolean told, Graduation tape, Words words) {
+        TapeFace face = new TapeFace(tape);
         Length low = face.numberUnder(height).minus(face.shownBelow());
         Length high = face.numberUnder(height).plus(face.shownAbove());
         double scale = high.minus(low).millimetres() / FACE;
@@ -67,7 +76,7 @@ public record TapeCloseUp(Mark mark, Side side, Length height) {
         if (told) {
             addRest(shapes, face, heights, words);
         }
-        addMark(shapes, heights, told, words);
+        addMark(shapes, heights, told ? face.print(height, words) : "", words);
         TapeWords spoken = new TapeWords(this, face, words);
         return new Drawing(
                 "tape-" + mark.id + "-" + side.id() + (told ? "-worked" : ""),
@@ -104,12 +113,12 @@ public record TapeCloseUp(Mark mark, Side side, Length height) {
         }
     }
 
-    private void addMark(List<Shape> shapes, Heights heights, boolean told, Words words) {
+    private void addMark(List<Shape> shapes, Heights heights, String reading, Words words) {
         double y = heights.y(height);
         shapes.add(Line.of(TAPE_RIGHT, y, STEEL_RIGHT - 2, y, Style.MARK));
         double baseline = y - 2;
-        if (told) {
-            shapes.add(Label.from(MARK_TEXT, baseline, words.length(height), Style.STRONG));
+        if (!reading.isEmpty()) {
+            shapes.add(Label.from(MARK_TEXT, baseline, reading, Style.STRONG));
             baseline -= LINE_APART;
         }
         List<String> lines = TextWidth.wrap(words.say("drawing.mark." + mark.id), TEXT, STEEL_RIGHT - MARK_TEXT);
@@ -130,7 +139,7 @@ public record TapeCloseUp(Mark mark, Side side, Length height) {
             shapes.add(lane.dimension(
                     "rest-" + side.id(),
                     rest,
-                    words.length(rest),
+                    face.print(rest, words),
                     new Lane.End(y, TAPE_RIGHT),
                     new Lane.End(heights.y(number), TAPE_RIGHT)));
         }

@@ -1,8 +1,10 @@
 package beltmark.drawing;
 
+import beltmark.core.units.Graduated;
 import beltmark.core.units.Graduation;
 import beltmark.core.units.Length;
 import beltmark.core.units.LengthUnit;
+import beltmark.texts.Words;
 import java.math.BigDecimal;
 
 /**
@@ -48,6 +50,11 @@ record TapeFace(Graduation graduation) {
         return BigDecimal.valueOf(height.nanometres())
                 .divide(BigDecimal.valueOf(graduation.unit().nanometres()))
                 .toPlainString();
+    }
+
+    /** {@return a length as this tape prints it, with its unit} */
+    String print(Length length, Words words) {
+        return words.quantity(new Graduated(length, graduation));
     }
 
     /** {@return how long the graduation at a height is printed, in millimetres of paper} */

@@ -36,10 +36,12 @@ final class TapeWords {
                 "drawing.tape.description",
                 Map.of(
                         "graduations", words.say("drawing.tape.graduation." + graduations),
-                        "low", words.length(low),
-                        "high", words.length(high),
+                        "low", face.print(low, words),
+                        "high", face.print(high, words),
                         "where", where()));
-        return told ? seen + " " + words.say("drawing.tape.reading", Map.of("reading", tape.height())) : seen;
+        return told
+                ? seen + " " + words.say("drawing.tape.reading", Map.of("reading", face.print(tape.height(), words)))
+                : seen;
     }
 
     private String where() {

@@ -7,6 +7,9 @@ import beltmark.core.problem.Exhibit;
 import beltmark.core.problem.Given;
 import beltmark.core.problem.NumberBlank;
 import beltmark.core.problem.Part;
+import beltmark.core.units.Graduation;
+import beltmark.core.units.Length;
+import beltmark.core.units.LengthPrinter;
 import beltmark.core.units.LengthUnit;
 import beltmark.texts.Words;
 import beltmark.web.Told;
@@ -87,7 +90,7 @@ public record ProblemWords(Words words) {
     /** {@return an answer as the person reads it} */
     public String told(Blank blank, Answer answer) {
         if (answer instanceof Answer.OfLength length) {
-            return words.length(length.length());
+            return told(length.length());
         }
         if (answer instanceof Answer.OfNumber number) {
             return number((NumberBlank) blank, number.amount());
@@ -105,6 +108,16 @@ public record ProblemWords(Words words) {
                                 .sorted(java.util.Map.Entry.comparingByKey())
                                 .map(pair -> option(pair.getKey()) + ": " + option(pair.getValue()))
                                 .collect(Collectors.joining("; "));
+    }
+
+    /** Fractions finer than the own tape, and whole millimetres, are told as they were read and not rounded to the tape. */
+    private String told(Length length) {
+        boolean inches = words.graduation().unit() == LengthUnit.INCH;
+        boolean fraction = length.roundedTo(Graduation.SIXTY_FOURTH_INCH).equals(length);
+        boolean millimetres = length.roundedTo(Graduation.MILLIMETRE).equals(length);
+        return inches && (fraction || millimetres)
+                ? LengthPrinter.exact(length, fraction ? LengthUnit.INCH : LengthUnit.MILLIMETRE)
+                : words.length(length);
     }
 
     private String list(Collection<String> options) {

@@ -1,6 +1,7 @@
 package beltmark.texts;
 
 import beltmark.core.solution.Step;
+import beltmark.core.units.Graduated;
 import beltmark.core.units.Graduation;
 import beltmark.core.units.Length;
 import beltmark.core.units.LengthPrinter;
@@ -98,10 +99,13 @@ public final class Words {
         return value instanceof Instant instant ? time(instant) : value;
     }
 
-    /** {@return a quantity as people read it: a length in the own graduation, a word, or a number in the own units} */
+    /** {@return a quantity as people read it: a length in the own graduation or that of its tape, a word, or a number in the own units} */
     public String quantity(Quantity quantity) {
         if (quantity instanceof Length length) {
             return length(length);
+        }
+        if (quantity instanceof Graduated tape) {
+            return LengthPrinter.print(tape.length(), tape.graduation());
         }
         if (quantity instanceof Word word) {
             return say(word.key());

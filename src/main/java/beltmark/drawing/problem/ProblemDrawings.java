@@ -2,6 +2,8 @@ package beltmark.drawing.problem;
 
 import beltmark.core.problem.Part;
 import beltmark.core.problem.Scene;
+import beltmark.core.problem.bank.mark.FractionScene;
+import beltmark.core.problem.bank.mark.TapeScene;
 import beltmark.core.problem.bank.spring.AngleScene;
 import beltmark.core.problem.setup.SetupScene;
 import beltmark.drawing.Drawing;
@@ -11,8 +13,11 @@ import java.util.Map;
 /** Finds who draws a problem, by its scene. */
 public final class ProblemDrawings {
 
-    private static final Map<Class<? extends Scene>, PartDrawer<Scene>> DRAWERS =
-            Map.ofEntries(entry(AngleScene.class, new AngleDrawer()), entry(SetupScene.class, new SetupDrawer()));
+    private static final Map<Class<? extends Scene>, PartDrawer<Scene>> DRAWERS = Map.ofEntries(
+            entry(AngleScene.class, new AngleDrawer()),
+            entry(FractionScene.class, new FractionDrawer()),
+            entry(SetupScene.class, new SetupDrawer()),
+            entry(TapeScene.class, new TapeDrawer()));
 
     private ProblemDrawings() {}
 

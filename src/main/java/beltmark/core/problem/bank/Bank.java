@@ -4,6 +4,8 @@ import beltmark.core.problem.DrawnFamily;
 import beltmark.core.problem.FamilyRanges;
 import beltmark.core.problem.ProblemFamily;
 import beltmark.core.problem.Recipe;
+import beltmark.core.problem.bank.mark.FractionSums;
+import beltmark.core.problem.bank.mark.TapeReadings;
 import beltmark.core.problem.bank.spring.BladeAngle;
 import beltmark.core.setup.HardwareCard;
 import java.util.List;
@@ -16,7 +18,10 @@ import java.util.function.BiFunction;
 public final class Bank {
 
     private static final Map<String, BiFunction<FamilyRanges, List<HardwareCard>, Recipe>> RECIPES =
-            Map.ofEntries(Map.entry("blade-angle", BladeAngle::new));
+            Map.ofEntries(
+                    Map.entry("blade-angle", BladeAngle::new),
+                    Map.entry("fraction-sums", FractionSums::new),
+                    Map.entry("tape-reading", TapeReadings::new));
 
     private Bank() {}
 
