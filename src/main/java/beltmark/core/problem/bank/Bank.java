@@ -17,11 +17,10 @@ import java.util.function.BiFunction;
 /** Every family that is not a part of the set-up bench, by the id that its content file has. */
 public final class Bank {
 
-    private static final Map<String, BiFunction<FamilyRanges, List<HardwareCard>, Recipe>> RECIPES =
-            Map.ofEntries(
-                    Map.entry("blade-angle", BladeAngle::new),
-                    Map.entry("fraction-sums", FractionSums::new),
-                    Map.entry("tape-reading", TapeReadings::new));
+    private static final Map<String, BiFunction<FamilyRanges, List<HardwareCard>, Recipe>> RECIPES = Map.ofEntries(
+            Map.entry("blade-angle", BladeAngle::new),
+            Map.entry("fraction-sums", FractionSums::new),
+            Map.entry("tape-reading", TapeReadings::new));
 
     private Bank() {}
 
