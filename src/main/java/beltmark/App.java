@@ -45,6 +45,9 @@ import beltmark.people.staff.Staff;
 import beltmark.people.staff.StaffRoutes;
 import beltmark.practice.Practice;
 import beltmark.practice.PracticeRoutes;
+import beltmark.practice.pack.PackRoutes;
+import beltmark.practice.pack.Packs;
+import beltmark.preview.PreviewRoutes;
 import beltmark.print.Pdf;
 import beltmark.recordbook.RecordBook;
 import beltmark.review.Review;
@@ -145,6 +148,14 @@ public final class App implements AutoCloseable {
             new StaffRoutes(staff, views, html).register(routes);
             new PracticeRoutes(practice, views, html, new SecureRandom()).register(routes);
             new GlossaryRoutes(views, html).register(routes);
+            new PackRoutes(
+                            new Packs(database, book, content, practice, clock, new SecureRandom()),
+                            texts,
+                            views,
+                            html,
+                            pdf)
+                    .register(routes);
+            new PreviewRoutes(content, texts, views, html, new SecureRandom()).register(routes);
             new HardwareRoutes(content, views, html).register(routes);
             new SheetRoutes(sheets, content, views, html).register(routes);
             new LockoutRoutes(lockout, views, html).register(routes);

@@ -24,13 +24,26 @@ import org.jspecify.annotations.Nullable;
  * @param unit the unit of lengths typed without one
  * @param figures what was typed and how it was judged
  * @param asked the right answers and slips of the part at that time, by blank
+ * @param paperPack the number of the paper pack it was worked on, or null on screen
  */
-public record AnswerRecord(Shown shown, String part, String unit, List<Figure> figures, Map<String, Asked> asked) {
+public record AnswerRecord(
+        Shown shown,
+        String part,
+        String unit,
+        List<Figure> figures,
+        Map<String, Asked> asked,
+        @Nullable Long paperPack) {
 
-    static AnswerRecord of(Problem problem, Part part, String unit, List<Figure> figures) {
+    static AnswerRecord of(Problem problem, Part part, Worker worker, List<Figure> figures) {
         Map<String, Asked> asked = new TreeMap<>();
         part.blanks().forEach(blank -> asked.put(blank.id(), Asked.of(blank)));
-        return new AnswerRecord(Shown.of(problem, part), part.id(), unit, figures, asked);
+        return new AnswerRecord(
+                Shown.of(problem, part),
+                part.id(),
+                worker.graduation().unit().symbol(),
+                figures,
+                asked,
+                worker.pack());
     }
 
     /**

@@ -24,6 +24,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -88,7 +89,7 @@ public final class Practice {
 
     /** {@return how far a person has come with a problem} */
     Attempt attempt(Visitor person, Problem problem) {
-        return database.read(handle -> load(handle, person, problem));
+        return database.read(handle -> load(handle, person.personId(), problem));
     }
 
     /** Judges and records an answer to a part; recording is done when the result is there. */
@@ -96,7 +97,7 @@ public final class Practice {
             Visitor person, Problem problem, String part, Map<String, String> typed, OperationId operation) {
         LengthUnit unit = person.graduation().unit();
         return database.write(handle -> {
-            Attempt before = load(handle, person, problem);
+            Attempt before = load(handle, person.personId(), problem);
             if (book.isRecorded(handle, operation.value())) {
                 return new Answered(Outcome.RECORDED, before, new PartGrade(Map.of()));
             }
@@ -107,7 +108,7 @@ public final class Practice {
             PartGrade grade =
                     PartGrade.of(open.get(), typed, unit, before.working().own());
             return grade.isReadable()
-                    ? recordAnswer(handle, new Sending(person, before, operation), open.get(), typed, grade)
+                    ? recordAnswer(handle, new Sending(Worker.of(person), before, operation), open.get(), typed, grade)
                     : new Answered(Outcome.UNREADABLE, before, grade);
         });
     }
@@ -116,19 +117,55 @@ public final class Practice {
     CompletableFuture<Answered> leave(
             Visitor person, Problem problem, String part, Leaving how, OperationId operation) {
         return database.write(handle -> {
-            Attempt before = load(handle, person, problem);
+            Attempt before = load(handle, person.personId(), problem);
             boolean recorded = book.isRecorded(handle, operation.value());
             if (recorded || before.working().open(part).isEmpty()) {
                 return new Answered(recorded ? Outcome.RECORDED : Outcome.NOT_OPEN, before, new PartGrade(Map.of()));
             }
-            LeavingRecord body = new LeavingRecord(
-                    problem.family(), problem.version(), problem.code().text(), part, how.id());
-            Event event = new Event(part, how.id(), List.of());
-            return record(handle, new Sending(person, before, operation), "practice.leaving", body, event);
+            return recordLeaving(handle, new Sending(Worker.of(person), before, operation), part, how);
         });
     }
 
-    private record Sending(Visitor person, Attempt before, OperationId operation) {
+    private Answered recordLeaving(Handle handle, Sending sending, String part, Leaving how) {
+        Problem problem = sending.problem();
+        LeavingRecord body =
+                new LeavingRecord(problem.family(), problem.version(), problem.code().text(), part, how.id());
+        return record(handle, sending, "practice.leaving", body, new Event(part, how.id(), List.of()));
+    }
+
+    /**
+     * Records what somebody worked on paper, part by part, as if it had been given on screen: a part that is not right is
+     * left with the own figure, so that the next one is judged from it. For use inside a change of the database; nothing may
+     * be unreadable.
+     *
+     * @param typed what was written for each part that was worked, in order, by the part's id
+     * @param operations names for the records, one after the other
+     */
+    public void enter(
+            Handle handle,
+            Worker worker,
+            Problem problem,
+            Map<String, Map<String, String>> typed,
+            Iterator<OperationId> operations) {
+        Attempt attempt = load(handle, worker.person(), problem);
+        for (Part part : problem.parts()) {
+            Map<String, String> written = typed.get(part.id());
+            if (written == null || attempt.working().open(part.id()).isEmpty()) {
+                return;
+            }
+            PartGrade grade = PartGrade.of(
+                    part, written, worker.graduation().unit(), attempt.working().own());
+            attempt = recordAnswer(handle, new Sending(worker, attempt, operations.next()), part, written, grade)
+                    .attempt();
+            if (attempt.working().open(part.id()).isPresent()) {
+                attempt = recordLeaving(
+                                handle, new Sending(worker, attempt, operations.next()), part.id(), Leaving.OWN_FIGURE)
+                        .attempt();
+            }
+        }
+    }
+
+    private record Sending(Worker worker, Attempt before, OperationId operation) {
 
         Problem problem() {
             return before.working().problem();
@@ -140,23 +177,25 @@ public final class Practice {
         List<Figure> figures = new ArrayList<>();
         grade.grades().forEach((blank, judged) -> figures.add(Figure.of(blank, typed.getOrDefault(blank, ""), judged)));
         AnswerRecord body = AnswerRecord.of(
-                sending.problem(), part, sending.person().graduation().unit().symbol(), figures);
+                sending.problem(), part, sending.worker(), figures);
         Event event = new Event(part.id(), grade.worst().id(), figures);
         return record(handle, sending, "practice.answer", body, event);
     }
 
     private Answered record(Handle handle, Sending sending, String kind, Record body, Event event) {
-        long person = sending.person().personId();
+        long person = sending.worker().person();
         Instant now = clock.instant();
-        Recorded recorded =
-                book.append(handle, new Entry(kind, sending.operation().value(), person, person, now, body));
+        Recorded recorded = book.append(
+                handle,
+                new Entry(
+                        kind, sending.operation().value(), person, sending.worker().actor(), now, body));
         long attempt = store.findAttempt(handle, person, sending.problem())
                 .orElseGet(() -> store.addAttempt(handle, person, sending.problem()));
         store.addEvent(handle, recorded.sequence(), attempt, event, now);
         Attempt after = sending.before().after(event);
         LocalDate on = LocalDate.ofInstant(now, clock.getZone());
         facts.active(handle, recorded.sequence(), person, on);
-        progress.count(handle, sending.person().personId(), sending.before(), after, event, on);
+        progress.count(handle, person, sending.before(), after, event, on);
         if (after.working().isFinished()) {
             String family = sending.problem().family();
             store.finish(handle, attempt, person, family, after.working().isClean(), now);
@@ -167,8 +206,8 @@ public final class Practice {
         return new Answered(Outcome.RECORDED, after, new PartGrade(Map.of()));
     }
 
-    private Attempt load(Handle handle, Visitor person, Problem problem) {
-        List<Event> events = store.findAttempt(handle, person.personId(), problem)
+    private Attempt load(Handle handle, long person, Problem problem) {
+        List<Event> events = store.findAttempt(handle, person, problem)
                 .map(attempt -> store.listEvents(handle, attempt))
                 .orElse(List.of());
         return Attempt.of(problem, events);

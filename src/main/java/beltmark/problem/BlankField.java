@@ -33,6 +33,12 @@ public record BlankField(
         String reading,
         @Nullable String error) {
 
+    /** {@return the same field under another name, for pages that ask several problems} */
+    public BlankField named(String other) {
+        return new BlankField(
+                other, kind, label, options, partners, value, marks, unit, onDrawing, reading, error);
+    }
+
     /** {@return the mark of an option, empty when it has none} */
     public String mark(String option) {
         return marks.getOrDefault(option, "");

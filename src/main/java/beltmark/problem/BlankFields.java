@@ -15,6 +15,7 @@ import beltmark.texts.Words;
 import beltmark.web.Form;
 import beltmark.web.Option;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -51,22 +52,27 @@ public record BlankFields(Words words, Part part) {
 
     /** {@return what was sent for each blank of a part, as the grader reads it, by the blank's id} */
     public static Map<String, String> typed(Part part, Form form) {
-        Map<String, String> typed = new HashMap<>();
-        part.blanks().forEach(blank -> typed.put(blank.id(), typed(blank, form)));
+        return typed(part, form, "");
+    }
+
+    /** {@return what was sent for each blank of a part whose fields have that prefix} */
+    public static Map<String, String> typed(Part part, Form form, String prefix) {
+        Map<String, String> typed = new LinkedHashMap<>();
+        part.blanks().forEach(blank -> typed.put(blank.id(), typed(blank, form, prefix + blank.id())));
         return typed;
     }
 
-    private static String typed(Blank blank, Form form) {
+    private static String typed(Blank blank, Form form, String name) {
         if (blank instanceof SeveralBlank) {
-            return String.join(" ", form.all(blank.id()));
+            return String.join(" ", form.all(name));
         }
         List<String> marked = marked(blank);
-        if (marked.isEmpty() || form.has(blank.id())) {
-            return form.text(blank.id());
+        if (marked.isEmpty() || form.has(name)) {
+            return form.text(name);
         }
         return marked.stream()
-                .filter(item -> !form.text(blank.id() + "." + item).isEmpty())
-                .map(item -> item + ":" + form.text(blank.id() + "." + item))
+                .filter(item -> !form.text(name + "." + item).isEmpty())
+                .map(item -> item + ":" + form.text(name + "." + item))
                 .collect(Collectors.joining(" "));
     }
 

@@ -27,6 +27,8 @@ public record Errand(String word, String path, Set<Role> roles) {
             new Errand("board-too", "/board", Set.of(Role.COORDINATOR)),
             new Errand("people", "/people", Set.of(Role.ADMIN, Role.SUPERVISOR)),
             new Errand("practice", "/practice", EVERYBODY),
+            new Errand("packs", "/packs", Set.of(Role.TRAINER)),
+            new Errand("preview", "/preview", Set.of(Role.TRAINER)),
             new Errand("own-record", "/board/me", Set.of(Role.NEW_HIRE)),
             new Errand("certificate", "/certificate", EVERYBODY),
             new Errand("sheet", "/sheet", EVERYBODY),

@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.practice.pack;
+
+import org.jspecify.annotations.NullMarked;

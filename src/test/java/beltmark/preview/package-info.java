@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.preview;
+
+import org.jspecify.annotations.NullMarked;
