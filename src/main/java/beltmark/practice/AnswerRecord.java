@@ -38,12 +38,7 @@ public record AnswerRecord(
         Map<String, Asked> asked = new TreeMap<>();
         part.blanks().forEach(blank -> asked.put(blank.id(), Asked.of(blank)));
         return new AnswerRecord(
-                Shown.of(problem, part),
-                part.id(),
-                worker.graduation().unit().symbol(),
-                figures,
-                asked,
-                worker.pack());
+                Shown.of(problem, part), part.id(), worker.graduation().unit().symbol(), figures, asked, worker.pack());
     }
 
     /**

@@ -128,8 +128,8 @@ public final class Practice {
 
     private Answered recordLeaving(Handle handle, Sending sending, String part, Leaving how) {
         Problem problem = sending.problem();
-        LeavingRecord body =
-                new LeavingRecord(problem.family(), problem.version(), problem.code().text(), part, how.id());
+        LeavingRecord body = new LeavingRecord(
+                problem.family(), problem.version(), problem.code().text(), part, how.id());
         return record(handle, sending, "practice.leaving", body, new Event(part, how.id(), List.of()));
     }
 
@@ -176,8 +176,7 @@ public final class Practice {
             Handle handle, Sending sending, Part part, Map<String, String> typed, PartGrade grade) {
         List<Figure> figures = new ArrayList<>();
         grade.grades().forEach((blank, judged) -> figures.add(Figure.of(blank, typed.getOrDefault(blank, ""), judged)));
-        AnswerRecord body = AnswerRecord.of(
-                sending.problem(), part, sending.worker(), figures);
+        AnswerRecord body = AnswerRecord.of(sending.problem(), part, sending.worker(), figures);
         Event event = new Event(part.id(), grade.worst().id(), figures);
         return record(handle, sending, "practice.answer", body, event);
     }
@@ -188,7 +187,12 @@ public final class Practice {
         Recorded recorded = book.append(
                 handle,
                 new Entry(
-                        kind, sending.operation().value(), person, sending.worker().actor(), now, body));
+                        kind,
+                        sending.operation().value(),
+                        person,
+                        sending.worker().actor(),
+                        now,
+                        body));
         long attempt = store.findAttempt(handle, person, sending.problem())
                 .orElseGet(() -> store.addAttempt(handle, person, sending.problem()));
         store.addEvent(handle, recorded.sequence(), attempt, event, now);

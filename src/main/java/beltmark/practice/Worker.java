@@ -13,7 +13,10 @@ import org.jspecify.annotations.Nullable;
  * @param pack the number of the paper pack it was worked on; null on screen
  */
 public record Worker(
-        long person, long actor, Graduation graduation, @Nullable Long pack) {
+        long person,
+        long actor,
+        Graduation graduation,
+        @Nullable Long pack) {
 
     /** {@return somebody at the screen} */
     public static Worker of(Visitor visitor) {

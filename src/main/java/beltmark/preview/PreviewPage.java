@@ -98,8 +98,8 @@ public record PreviewPage(View view, Words words, Choices choices, Problem probl
                 told().label(part, blank),
                 told().told(blank, blank.right()),
                 blank.wrongAnswers().stream()
-                        .map(wrong -> new Told(
-                                told().told(blank, wrong.answer()), told().slip(part.id(), wrong.slip())))
+                        .map(wrong ->
+                                new Told(told().told(blank, wrong.answer()), told().slip(part.id(), wrong.slip())))
                         .toList());
     }
 

@@ -35,8 +35,7 @@ public record BlankField(
 
     /** {@return the same field under another name, for pages that ask several problems} */
     public BlankField named(String other) {
-        return new BlankField(
-                other, kind, label, options, partners, value, marks, unit, onDrawing, reading, error);
+        return new BlankField(other, kind, label, options, partners, value, marks, unit, onDrawing, reading, error);
     }
 
     /** {@return the mark of an option, empty when it has none} */

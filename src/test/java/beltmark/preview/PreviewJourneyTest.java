@@ -32,7 +32,8 @@ class PreviewJourneyTest {
     @Test
     void everyFamilyCanBeLookedAtInBothLanguagesAndUnits() {
         Sample.content().families().forEach(family -> {
-            for (String choice : new String[] {"language=en&graduation=SIXTEENTH_INCH", "language=es&graduation=MILLIMETRE"}) {
+            for (String choice :
+                    new String[] {"language=en&graduation=SIXTEENTH_INCH", "language=es&graduation=MILLIMETRE"}) {
                 Reply page = trainer.get("/preview?family=" + family.id() + "&code=A1&" + choice);
                 assertEquals(200, page.status(), family.id());
                 assertFalse(page.page().select(".right-answer").isEmpty(), family.id());

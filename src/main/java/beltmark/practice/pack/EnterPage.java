@@ -15,8 +15,7 @@ import java.util.List;
  * @param problems its problems with their fields
  * @param operation names the sending
  */
-public record EnterPage(
-        View view, Pack pack, Pack.Sheet sheet, List<EnteredProblem> problems, OperationId operation)
+public record EnterPage(View view, Pack pack, Pack.Sheet sheet, List<EnteredProblem> problems, OperationId operation)
         implements Page {
 
     public EnterPage {

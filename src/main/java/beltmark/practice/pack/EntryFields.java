@@ -64,6 +64,8 @@ final class EntryFields {
 
     private @Nullable Unreadable fault(String key, Blank blank) {
         PartGrade grade = grades.get(key);
-        return grade == null ? null : grade.find(blank.id()).map(Grade::unreadable).orElse(null);
+        return grade == null
+                ? null
+                : grade.find(blank.id()).map(Grade::unreadable).orElse(null);
     }
 }

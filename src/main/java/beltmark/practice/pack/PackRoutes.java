@@ -63,8 +63,7 @@ public final class PackRoutes {
 
     private PacksPage page(Context ctx, PackForm form) {
         Visitor trainer = views.visitor(ctx);
-        return new PacksPage(
-                views.of(ctx), packs.families(), packs.receivers(trainer), packs.packs(trainer), form);
+        return new PacksPage(views.of(ctx), packs.families(), packs.receivers(trainer), packs.packs(trainer), form);
     }
 
     private void make(Context ctx) {

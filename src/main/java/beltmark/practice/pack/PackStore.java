@@ -90,7 +90,8 @@ final class PackStore {
     List<PackLine> listPacks(Handle handle, long trainer) {
         return handle.createQuery(LIST_PACKS)
                 .bind("trainer", trainer)
-                .map((row, context) -> new PackLine(row.getLong("seq"), Instant.ofEpochMilli(row.getLong("made_at_ms"))))
+                .map((row, context) ->
+                        new PackLine(row.getLong("seq"), Instant.ofEpochMilli(row.getLong("made_at_ms"))))
                 .list();
     }
 

@@ -15,8 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param packs the last packs
  * @param form what was asked for
  */
-public record PacksPage(
-        View view, List<String> families, List<Receiver> receivers, List<PackLine> packs, PackForm form)
+public record PacksPage(View view, List<String> families, List<Receiver> receivers, List<PackLine> packs, PackForm form)
         implements Page {
 
     /** {@return the sentence of a field's fault, or null} */

@@ -41,8 +41,10 @@ class PackJourneyTest {
         Reply stored = sheet.send(field(sheet), right(sheet));
         assertTrue(stored.text().contains("Typed in"), stored::text);
         assertEquals(1, count("SELECT count(*) FROM practice_answer WHERE verdict = 'right'"));
-        assertEquals(1, count("SELECT count(*) FROM recordbook_entry WHERE kind = 'practice.answer'"
-                + " AND subject <> actor AND body LIKE '%\"paperPack\":%'"));
+        assertEquals(
+                1,
+                count("SELECT count(*) FROM recordbook_entry WHERE kind = 'practice.answer'"
+                        + " AND subject <> actor AND body LIKE '%\"paperPack\":%'"));
         assertEquals(1, count("SELECT answers FROM mastery_skill WHERE family = 'spring-length'"));
     }
 
@@ -52,7 +54,9 @@ class PackJourneyTest {
         Reply again = sheet.send(field(sheet), "about four");
         assertEquals(422, again.status());
         assertTrue(again.text().contains("That is not a length"), again::text);
-        assertEquals("about four", again.page().select("input[name=" + field(sheet) + "]").val());
+        assertEquals(
+                "about four",
+                again.page().select("input[name=" + field(sheet) + "]").val());
         assertEquals(0, count("SELECT count(*) FROM practice_answer"));
     }
 
@@ -60,7 +64,8 @@ class PackJourneyTest {
     void sheetsAndKeyAreFilesToPrint() {
         Reply pack = make();
         for (String file : List.of("sheets.pdf", "key.pdf")) {
-            Reply reply = trainer.get(pack.page().select("a[href$=" + file + "]").attr("href"));
+            Reply reply =
+                    trainer.get(pack.page().select("a[href$=" + file + "]").attr("href"));
             assertEquals(200, reply.status());
             assertTrue(reply.header("Content-Type").startsWith("application/pdf"), file);
         }
@@ -77,7 +82,7 @@ class PackJourneyTest {
 
     private Reply make() {
         Reply form = trainer.get("/packs");
-        String person = form.page().select("input[name=person]").first().val();
+        String person = form.page().select("input[name=person]").val();
         return form.send("family", "spring-length", "person", person, "count", "1");
     }
 
@@ -87,11 +92,13 @@ class PackJourneyTest {
     }
 
     private static String field(Reply sheet) {
-        return sheet.page().select("form[action*=enter] input[data-reading]").first().attr("name");
+        return sheet.page()
+                .select("form[action*=enter] input[data-reading]")
+                .attr("name");
     }
 
     private static String right(Reply sheet) {
-        String code = sheet.page().select("h2 .code").first().text();
+        String code = sheet.page().select("h2 .code").text();
         LengthBlank blank = (LengthBlank) Sample.family("spring-length")
                 .problem(new ProblemCode(code))
                 .parts()
