@@ -92,9 +92,7 @@ class PackJourneyTest {
     }
 
     private static String field(Reply sheet) {
-        return sheet.page()
-                .select("form[action*=enter] input[data-reading]")
-                .attr("name");
+        return sheet.page().select("form[action*=enter] input[data-reading]").attr("name");
     }
 
     private static String right(Reply sheet) {
