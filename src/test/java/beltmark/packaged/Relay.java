@@ -80,7 +80,13 @@ final class Relay implements AutoCloseable {
             close(browser);
             return;
         }
-        Socket upstream = new Socket(InetAddress.getLoopbackAddress(), server);
+        Socket upstream;
+        try {
+            upstream = new Socket(InetAddress.getLoopbackAddress(), server);
+        } catch (IOException nobodyThere) {
+            close(browser);
+            return;
+        }
         open.add(browser);
         open.add(upstream);
         run(() -> carry(browser, upstream, true));
