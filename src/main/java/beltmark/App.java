@@ -11,6 +11,7 @@ import beltmark.content.QuizContent;
 import beltmark.core.lockout.Papers;
 import beltmark.core.units.Graduation;
 import beltmark.db.Database;
+import beltmark.demo.DemoAssessors;
 import beltmark.demo.DemoClock;
 import beltmark.demo.DemoDemonstrations;
 import beltmark.demo.DemoPractice;
@@ -107,8 +108,11 @@ public final class App implements AutoCloseable {
         SignIn signIn = new SignIn(database, pins, sessions);
         people = new People(database, book, clock, pins, sessions);
         boolean filled = config.demo() != Config.Demo.NONE && DemoPeople.read().addTo(database, pins);
+        Signoff signoff = new Signoff(database, book, content, pins, clock);
         if (filled && config.demo() == Config.Demo.PAST_YEAR) {
             playDemoYear(clock, content, papers.withFixed(QUIZ), keys, texts);
+        } else if (filled) {
+            new DemoAssessors(people, signoff, content.cards()).play();
         }
         boolean demo = people.isDemo();
         Joining joining = new Joining(pins);
@@ -162,7 +166,7 @@ public final class App implements AutoCloseable {
             new ReviewRoutes(review, views, html).register(routes);
             new BoardRoutes(new Board(database, content, clock), views, html).register(routes);
             new OutboxRoutes(assets, views, html).register(routes);
-            new SignoffRoutes(new Signoff(database, book, content, pins, clock), views, html).register(routes);
+            new SignoffRoutes(signoff, views, html).register(routes);
         });
     }
 
@@ -171,6 +175,7 @@ public final class App implements AutoCloseable {
         DemoClock clock = new DemoClock(real);
         RecordBook book = new RecordBook(clock);
         Words words = texts.words(Language.EN, Graduation.SIXTEENTH_INCH);
+        Signoff signoff = new Signoff(database, book, content, pins, clock);
         new DemoYearPlayer(
                         clock,
                         new DemoPractice(people, new Practice(database, book, content, clock)),
@@ -178,11 +183,9 @@ public final class App implements AutoCloseable {
                                 people,
                                 new Lockout(database, book, papers, clock, Seeds.keyed(keys.key("sittings"))),
                                 words),
+                        new DemoAssessors(people, signoff, content.cards()),
                         new DemoDemonstrations(
-                                people,
-                                new Signoff(database, book, content, pins, clock),
-                                words,
-                                DemoPeople.read().pin()))
+                                people, signoff, words, DemoPeople.read().pin()))
                 .play(DemoYear.read());
     }
 

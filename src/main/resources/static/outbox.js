@@ -1,15 +1,13 @@
 // Sends the forms marked data-outbox. What is sent is kept in the browser first (outbox-kept.js), and stays there until the
-// server has confirmed it; the operation id of each form makes it one record however often it is sent. All words come from
-// the page. Without this script the forms are sent as any form is.
+// server has confirmed it; the operation id of each form makes it one record however often it is sent. A form that asks for
+// a PIN afterwards is a draft: kept, and sent by its person only. Without this script the forms are sent as any form is.
 "use strict";
 
 (() => {
-  const strip = document.getElementById("outbox");
-  const person = strip.dataset.person;
+  const { strip, person, mine, forms, pathOf, NEVER_KEPT } = beltmarkShow;
   const PATIENCE_MILLISECONDS = 15000;
   const FIRST_PAUSE_MILLISECONDS = 3000;
   const LONGEST_PAUSE_MILLISECONDS = 300000;
-  const NEVER_KEPT = ["csrf", "pin"];
   const others = "BroadcastChannel" in window ? new BroadcastChannel("beltmark-outbox") : null;
   // the worker has kept this page already when it was there before it
   const watched = navigator.serviceWorker?.controller != null;
@@ -17,83 +15,7 @@
   let timer = 0;
   let signedOut = false;
 
-  const forms = () => [...document.querySelectorAll("form[data-outbox]")];
-  const pathOf = (form, button) => new URL(button?.getAttribute("formaction") ?? form.action, location.href).pathname;
-  const mine = (entry) => entry.person === person;
-  const atTime = (milliseconds) => new Date(milliseconds).toLocaleString(document.documentElement.lang, { dateStyle: "medium", timeStyle: "short" });
-
-  // ---- what the page shows ----
-
-  const show = async () => {
-    const entries = await beltmarkKept.list();
-    const own = entries.filter(mine);
-    const lines = {
-      waiting: own.filter((entry) => entry.state === "waiting" && entry.kind === "send"),
-      draft: own.filter((entry) => entry.state === "waiting" && entry.kind === "draft"),
-      refused: own.filter((entry) => entry.state === "refused"),
-      stored: own.filter((entry) => entry.state === "stored"),
-      other: entries.filter((entry) => !mine(entry) && entry.state !== "stored"),
-    };
-    for (const [name, found] of Object.entries(lines)) {
-      const line = strip.querySelector(`[data-line="${name}"]`);
-      line.hidden = found.length === 0;
-      line.textContent = line.dataset.says.replace("{count}", String(found.length));
-    }
-    strip.querySelector("[data-send]").hidden = lines.waiting.length === 0 || signedOut;
-    strip.querySelector("[data-sign-in]").hidden = !(signedOut && lines.waiting.length > 0);
-    strip.querySelector("[data-list]").replaceChildren(...[...lines.draft, ...lines.refused, ...lines.stored].map(item));
-    strip.hidden = Object.values(lines).every((found) => found.length === 0);
-    forms().forEach((form) => lock(form, lines.waiting.find((entry) => entry.action === pathOf(form))));
-  };
-
-  const item = (entry) => {
-    const kind = entry.state === "waiting" ? entry.kind : entry.state;
-    const made = document.getElementById(`outbox-${kind}`).content.firstElementChild.cloneNode(true);
-    const link = made.querySelector("a");
-    link.textContent = entry.title;
-    link.href = entry.page;
-    made.querySelector("[data-when]").textContent = atTime(entry.madeAt);
-    const typed = made.querySelector("[data-typed]");
-    if (typed !== null) {
-      typed.textContent = entry.fields.filter(([name]) => name !== "operation").map(([, value]) => value).join(" · ");
-    }
-    made.querySelector("[data-drop]")?.addEventListener("click", () => beltmarkKept.remove(entry.id).then(changed));
-    return made;
-  };
-
-  /** A form whose sending is kept cannot be changed any more; in place of its button stands where it is. */
-  const lock = async (form, entry) => {
-    const notice = form.querySelector("[data-outbox-notice]");
-    if (entry === undefined || notice !== null) {
-      return;
-    }
-    const made = document.getElementById("outbox-notice").content.firstElementChild.cloneNode(true);
-    made.querySelector("[data-when]").textContent = atTime(entry.madeAt);
-    for (const field of form.elements) {
-      field.disabled = true;
-      if (field.tagName === "BUTTON") {
-        field.hidden = true;
-      }
-    }
-    new Map(entry.fields).forEach((value, name) => fill(form, name, value));
-    form.append(made);
-    const start = form.dataset.outboxAhead?.split(" ")[0];
-    const left = start === undefined ? [] : await beltmarkPages.ahead(start);
-    const on = made.querySelector("[data-go-on]");
-    on.hidden = left.length === 0;
-    on.href = start ?? "/";
-    made.querySelector("[data-none-ahead]").hidden = start === undefined || left.length > 0;
-  };
-
-  const fill = (form, name, value) => {
-    for (const field of form.elements) {
-      if (field.name === name && ["radio", "checkbox"].includes(field.type)) {
-        field.checked = field.checked || field.value === value;
-      } else if (field.name === name && field.type !== "file" && !NEVER_KEPT.includes(name)) {
-        field.value = value;
-      }
-    }
-  };
+  const show = () => beltmarkShow.all(signedOut, changed);
 
   const changed = () => {
     others?.postMessage("changed");
@@ -213,7 +135,7 @@
     }
     const operation = fields.find(([name]) => name === "operation");
     const used = (await beltmarkKept.list()).some((entry) => entry.operation === operation[1]);
-    if (used) {
+    if (used && form.dataset.outbox === "send") {
       operation[1] = freshOperation();
     }
     return {
@@ -253,19 +175,50 @@
     }
   };
 
+  /** Keeps a form that only its person can send, and sends it if there is a network. */
+  const sendByHand = async (form, button) => {
+    let entry = null;
+    if (form.dataset.outbox === "draft") {
+      entry = await entryOf(form, button);
+      const earlier = (await beltmarkKept.list()).find((one) => mine(one) && one.kind === "draft" && one.action === entry.action);
+      entry.id = await (earlier === undefined ? beltmarkKept.add(entry) : beltmarkKept.put({ ...entry, id: earlier.id }));
+    }
+    const { whose, csrf, ended } = await freshToken();
+    signedOut = ended === true;
+    if (whose === person) {
+      form.querySelector('[name="csrf"]').value = csrf;
+      sendPlainly(form, button);
+    } else {
+      beltmarkShow.notSent(form, entry);
+      await changed();
+    }
+  };
+
   document.addEventListener("submit", (event) => {
     const form = event.target;
-    if (form.dataset.outbox !== "send" || "outboxPlain" in form.dataset || person === "") {
+    form.querySelectorAll("[data-now]").forEach((field) => { field.value ||= new Date().toISOString(); });
+    if (!("outbox" in form.dataset) || "outboxPlain" in form.dataset || person === "") {
       return;
     }
     event.preventDefault();
     if (!("outboxBusy" in form.dataset)) {
       form.dataset.outboxBusy = "";
-      send(form, event.submitter)
+      (form.dataset.outbox === "send" ? send : sendByHand)(form, event.submitter)
         .catch(() => sendPlainly(form, event.submitter))
         .finally(() => delete form.dataset.outboxBusy);
     }
   });
+
+  /** A draft whose record is stored is done with; a form of which there is a draft is filled from it. */
+  const seeToDrafts = async () => {
+    const drafts = (await beltmarkKept.list()).filter((entry) => mine(entry) && entry.kind === "draft");
+    const signed = document.querySelector("[data-outbox-signed]")?.dataset.outboxSigned;
+    for (const entry of drafts.filter((one) => one.operation === signed)) {
+      await beltmarkKept.remove(entry.id);
+    }
+    forms().filter((form) => form.dataset.outbox === "draft")
+      .forEach((form) => beltmarkShow.draft(form, drafts.find((entry) => entry.action === pathOf(form))));
+  };
 
   // ---- pages ahead ----
 
@@ -293,6 +246,7 @@
       }
     }
     await beltmarkKept.forgetOld();
+    await seeToDrafts();
     await flush();
   };
 

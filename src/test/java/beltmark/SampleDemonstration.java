@@ -1,6 +1,7 @@
 package beltmark;
 
 import beltmark.Browser.Reply;
+import beltmark.content.Checklist.Observation;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -10,7 +11,7 @@ public final class SampleDemonstration {
     /** Where the form is, below the person's number. */
     public static final String RIG = "/narrow-belt-rig/carbide";
 
-    private static final List<String> OBSERVED =
+    private static final List<Observation> OBSERVATIONS =
             Sample.content().getChecklist("set-up").observations();
 
     private static final String[] WITHIN = {
@@ -24,7 +25,13 @@ public final class SampleDemonstration {
         "spring-left", "3 13/16",
         "spring-right", "3 13/16",
         "sleeve-left", "1 3/8",
-        "sleeve-right", "1 7/16"
+        "sleeve-right", "1 7/16",
+        "edge-left", "4",
+        "edge-right", "4 1/4",
+        "blade-angle", "90",
+        "bounce", "even",
+        "splice", "3/8",
+        "trained", "no"
     };
 
     private SampleDemonstration() {}
@@ -32,7 +39,7 @@ public final class SampleDemonstration {
     /** {@return the fields, all within and all seen, but for those named: name, value, name, value} */
     public static String[] within(String... but) {
         List<String> fields = new ArrayList<>(List.of(WITHIN));
-        OBSERVED.forEach(seen -> fields.addAll(List.of("observed", seen)));
+        OBSERVATIONS.forEach(one -> fields.addAll(List.of("seen-" + one.id(), "yes")));
         for (int i = 0; i < but.length; i += 2) {
             int at = fields.indexOf(but[i]);
             if (at < 0) {

@@ -1,5 +1,8 @@
 package beltmark.demo;
 
+import beltmark.core.finish.BounceResult;
+import beltmark.core.finish.Finish;
+import beltmark.core.finish.FinishLimits;
 import beltmark.core.setup.AsLeft;
 import beltmark.core.setup.MountMarks;
 import beltmark.core.setup.Orientation;
@@ -10,9 +13,11 @@ import beltmark.core.units.Length;
 import beltmark.demo.DemoYear.Shown;
 import beltmark.people.People;
 import beltmark.signoff.Demonstration;
+import beltmark.signoff.EndMeasures;
 import beltmark.signoff.Meaning;
 import beltmark.signoff.Rig;
 import beltmark.signoff.Signoff;
+import beltmark.signoff.Watched;
 import beltmark.texts.Words;
 import beltmark.web.OperationId;
 import beltmark.web.Visitor;
@@ -24,6 +29,8 @@ public final class DemoDemonstrations {
 
     private static final Sides BELT_MARKS =
             new Sides(Length.ofSixteenths(24 * 16 + 5), Length.ofSixteenths(24 * 16 + 9));
+
+    private static final Length SPLICE = Length.ofSixteenths(6);
 
     private final People people;
     private final Signoff signoff;
@@ -49,8 +56,8 @@ public final class DemoDemonstrations {
         LocalDate on = signoff.today();
         Rig rig = signoff.getRig(shown.card(), shown.tip());
         Demonstration demonstration = demonstration(rig, shown.conveyor(), on);
-        Meaning meaning = Meaning.of(words, supervisor.name(), fitter.name(), on);
-        Signoff.Signature signature = new Signoff.Signature(pin, meaning, OperationId.fresh());
+        Meaning meaning = Meaning.of(words, supervisor.name(), fitter.name(), demonstration);
+        Signoff.Signature signature = new Signoff.Signature(pin, meaning, OperationId.fresh(), null);
         signoff.sign(supervisor, fitter.personId(), demonstration, signature)
                 .join()
                 .requireStored();
@@ -67,6 +74,16 @@ public final class DemoDemonstrations {
                 new MountMarks(BELT_MARKS, offset).heights(),
                 Sides.both(setting.springLength()),
                 Sides.both(rig.card().sleeve()));
-        return new Demonstration(rig, setting, asLeft, conveyor, on, Map.of(), signoff.checklist());
+        FinishLimits limits = signoff.checklist().limits();
+        Finish finish =
+                new Finish(Sides.both(Length.ofSixteenths(4 * 16)), limits.bladeAngle(), BounceResult.EVEN, SPLICE);
+        return new Demonstration(
+                rig,
+                new Demonstration.Place(conveyor, on, null),
+                Watched.allSeen(signoff.checklist()),
+                new EndMeasures(setting, asLeft, finish),
+                Map.of(),
+                false,
+                Map.of());
     }
 }

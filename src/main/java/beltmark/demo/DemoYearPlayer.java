@@ -15,14 +15,24 @@ import java.util.stream.Stream;
  * @param clock the clock that the features below read
  * @param practice works problems
  * @param quiz sits the lockout quiz
+ * @param assessors appoints them, before anything else
  * @param demonstrations signs
  */
-public record DemoYearPlayer(DemoClock clock, DemoPractice practice, DemoQuiz quiz, DemoDemonstrations demonstrations) {
+public record DemoYearPlayer(
+        DemoClock clock,
+        DemoPractice practice,
+        DemoQuiz quiz,
+        DemoAssessors assessors,
+        DemoDemonstrations demonstrations) {
+
+    private static final int DAYS_BEFORE_ALL = 364;
 
     /** Plays the whole year; takes a second or two. */
     public void play(DemoYear year) {
         List<Event> events = new ArrayList<>();
         Stream.of(year.practice(), year.lockout(), year.demonstrations()).forEach(events::addAll);
+        clock.setDaysAgo(DAYS_BEFORE_ALL);
+        assessors.play();
         events.sort(Comparator.comparingInt(Event::daysAgo).reversed());
         events.forEach(this::play);
     }

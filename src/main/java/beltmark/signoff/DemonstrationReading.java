@@ -1,6 +1,8 @@
 package beltmark.signoff;
 
 import beltmark.content.Checklist;
+import beltmark.core.finish.BounceResult;
+import beltmark.core.finish.Finish;
 import beltmark.core.setup.AsLeft;
 import beltmark.core.setup.Measure;
 import beltmark.core.setup.Orientation;
@@ -9,15 +11,15 @@ import beltmark.core.setup.Sides;
 import beltmark.core.setup.SpringSetting;
 import beltmark.core.setup.TipCard;
 import beltmark.core.units.Length;
-import beltmark.core.units.LengthReader;
-import beltmark.core.units.LengthReading;
+import beltmark.core.units.LengthSpan;
+import beltmark.signoff.Demonstration.Place;
 import beltmark.texts.Words;
 import java.time.LocalDate;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Reads the sign-off form: what it says, or what is wrong with each field, in a sentence. */
 final class DemonstrationReading {
@@ -25,34 +27,32 @@ final class DemonstrationReading {
     /** The longest name of a conveyor, in characters. */
     static final int LONGEST_CONVEYOR = 60;
 
-    private static final String FAULT = "signoff.fault.";
+    private static final int SHORTEST_EXPLANATION = 10;
+    /** The longest explanation, in characters. */
+    static final int LONGEST_EXPLANATION = 300;
+
+    private static final String YES = "yes";
+    private static final LengthSpan EDGE = LengthSpan.ofMillimetres(0, 1500);
+    private static final LengthSpan SPLICE = LengthSpan.ofMillimetres(0, 100);
 
     private final DemonstrationForm form;
-    private final Words words;
-    private final Map<String, String> faults = new LinkedHashMap<>();
+    private final Rig rig;
+    private final FieldReader read;
     private final Optional<Demonstration> demonstration;
 
     private DemonstrationReading(DemonstrationForm form, Rig rig, Checklist checklist, Words words, LocalDate today) {
         this.form = form;
-        this.words = words;
-        Optional<SpringSetting> setting = setting(rig);
-        Optional<Orientation> orientation = orientation();
-        String conveyor = conveyor();
-        Optional<LocalDate> on = on(today);
-        Map<Measure, Sides> measures = measures();
-        checklist.observations().stream()
-                .filter(seen -> !form.observed().contains(seen))
-                .forEach(seen -> fault(seen, "not-observed"));
-        this.demonstration = faults.isEmpty()
-                ? Optional.of(new Demonstration(
-                        rig,
-                        setting.orElseThrow(),
-                        asLeft(orientation.orElseThrow(), measures),
-                        conveyor,
-                        on.orElseThrow(),
-                        form.typed(),
-                        checklist))
-                : Optional.empty();
+        this.rig = rig;
+        this.read = new FieldReader(form, words);
+        EndMeasures asMeasured = null;
+        Watched watched = watched(checklist);
+        // whoever stops a demonstration that has failed has nothing to measure
+        if (watched.isPassed() || !read.faults().isEmpty() || form.isAllMeasured()) {
+            asMeasured = measured();
+        }
+        Demonstration shown =
+                new Demonstration(rig, place(today), watched, asMeasured, explanations(), trained(), form.typed());
+        this.demonstration = read.faults().isEmpty() ? Optional.of(shown) : Optional.empty();
     }
 
     /**
@@ -60,7 +60,7 @@ final class DemonstrationReading {
      *
      * @param form what was sent
      * @param rig the hardware
-     * @param checklist what must have been seen
+     * @param checklist what is watched for
      * @param words the words of whoever typed it; a length without a unit is in theirs
      * @param today the day at the site
      * @return what it says
@@ -78,83 +78,75 @@ final class DemonstrationReading {
         return demonstration;
     }
 
-    /** {@return what is wrong, worded, by field or observation} */
+    /** {@return what is wrong, worded, by field} */
     Map<String, String> faults() {
-        return Map.copyOf(faults);
+        return read.faults();
     }
 
-    private Optional<SpringSetting> setting(Rig rig) {
-        String typed = form.value(DemonstrationForm.BLADE);
-        Optional<SpringSetting> setting = rig.card().tip(rig.tip()).chart().stream()
-                .map(TipCard.Setting::blade)
-                .filter(blade -> bladeValue(blade).equals(typed))
-                .findFirst()
-                .flatMap(blade -> SpringSetting.fromChart(rig.card(), rig.tip(), blade));
-        return orFault(setting, DemonstrationForm.BLADE, "blade");
+    private Watched watched(Checklist checklist) {
+        Map<String, Seen> answers = new HashMap<>();
+        checklist
+                .observations()
+                .forEach(one -> answers.put(
+                        one.id(),
+                        read.pick(DemonstrationForm.name(one), List.of(Seen.values()), Seen::id, "not-answered")));
+        return new Watched(checklist, answers);
     }
 
-    private Optional<Orientation> orientation() {
-        Optional<Orientation> orientation = Stream.of(Orientation.values())
-                .filter(known -> known.id().equals(form.value(DemonstrationForm.ORIENTATION)))
-                .findFirst();
-        return orFault(orientation, DemonstrationForm.ORIENTATION, "orientation");
+    private Place place(LocalDate today) {
+        return new Place(
+                read.text(DemonstrationForm.CONVEYOR, 1, LONGEST_CONVEYOR),
+                read.pick(DemonstrationForm.ON, Signoff.daysUpTo(today), LocalDate::toString, "day"),
+                FieldReader.time(form.value(DemonstrationForm.ENTERED_AT)));
     }
 
-    private Optional<LocalDate> on(LocalDate today) {
-        Optional<LocalDate> on = Signoff.daysUpTo(today).stream()
-                .filter(day -> day.toString().equals(form.value(DemonstrationForm.ON)))
-                .findFirst();
-        return orFault(on, DemonstrationForm.ON, "day");
+    private boolean trained() {
+        return read.pick(DemonstrationForm.TRAINED, List.of(YES, "no"), answer -> answer, "trained")
+                .equals(YES);
     }
 
-    private <T> Optional<T> orFault(Optional<T> read, String field, String fault) {
-        if (read.isEmpty()) {
-            fault(field, fault);
+    private Map<String, String> explanations() {
+        Map<String, String> explanations = new HashMap<>();
+        for (String beyond : Findings.names()) {
+            String field = DemonstrationForm.explain(beyond);
+            if (!form.value(field).isEmpty()) {
+                explanations.put(beyond, read.text(field, SHORTEST_EXPLANATION, LONGEST_EXPLANATION));
+            }
         }
-        return read;
+        return explanations;
     }
 
-    private String conveyor() {
-        String typed = form.value(DemonstrationForm.CONVEYOR);
-        if (typed.isEmpty()) {
-            fault(DemonstrationForm.CONVEYOR, "conveyor-blank");
-        } else if (typed.codePointCount(0, typed.length()) > LONGEST_CONVEYOR || typed.contains("\n")) {
-            fault(DemonstrationForm.CONVEYOR, "conveyor-long");
-        }
-        return typed;
-    }
-
-    private Map<Measure, Sides> measures() {
-        Map<Measure, Sides> measures = new HashMap<>();
-        for (Measure measure : Measure.values()) {
-            measures.put(measure, new Sides(length(measure, Side.LEFT), length(measure, Side.RIGHT)));
-        }
-        return measures;
-    }
-
-    /** {@return the length typed, or a stand-in beside a fault} */
-    private Length length(Measure measure, Side side) {
-        String name = DemonstrationForm.name(measure, side);
-        LengthReading reading =
-                LengthReader.read(form.value(name), words.graduation().unit());
-        words.fault(reading, measure.plausible()).ifPresent(fault -> faults.put(name, fault));
-        return reading.isReadable() ? reading.getLength() : Length.ZERO;
-    }
-
-    private void fault(String field, String id) {
-        faults.put(field, words.say(FAULT + id));
-    }
-
-    private static AsLeft asLeft(Orientation orientation, Map<Measure, Sides> measures) {
-        return new AsLeft(
+    private @Nullable EndMeasures measured() {
+        Optional<SpringSetting> setting = setting();
+        Orientation orientation =
+                read.pick(DemonstrationForm.ORIENTATION, List.of(Orientation.values()), Orientation::id, "orientation");
+        AsLeft asLeft = new AsLeft(
                 orientation,
-                get(measures, Measure.BELT_MARK),
-                get(measures, Measure.MOUNT_MARK),
-                get(measures, Measure.SPRING),
-                get(measures, Measure.SLEEVE));
+                sides(Measure.BELT_MARK),
+                sides(Measure.MOUNT_MARK),
+                sides(Measure.SPRING),
+                sides(Measure.SLEEVE));
+        Finish finish = new Finish(
+                new Sides(
+                        read.length(DemonstrationForm.EDGE_LEFT, EDGE),
+                        read.length(DemonstrationForm.EDGE_RIGHT, EDGE)),
+                read.angle(DemonstrationForm.ANGLE),
+                read.pick(DemonstrationForm.BOUNCE, List.of(BounceResult.values()), BounceResult::id, "bounce"),
+                read.length(DemonstrationForm.SPLICE, SPLICE));
+        return setting.map(found -> new EndMeasures(found, asLeft, finish)).orElse(null);
     }
 
-    private static Sides get(Map<Measure, Sides> measures, Measure measure) {
-        return measures.getOrDefault(measure, Sides.both(Length.ZERO));
+    private Optional<SpringSetting> setting() {
+        List<Length> blades = rig.card().tip(rig.tip()).chart().stream()
+                .map(TipCard.Setting::blade)
+                .toList();
+        Length blade = read.pick(DemonstrationForm.BLADE, blades, DemonstrationReading::bladeValue, "blade");
+        return SpringSetting.fromChart(rig.card(), rig.tip(), blade);
+    }
+
+    private Sides sides(Measure measure) {
+        return new Sides(
+                read.length(DemonstrationForm.name(measure, Side.LEFT), measure.plausible()),
+                read.length(DemonstrationForm.name(measure, Side.RIGHT), measure.plausible()));
     }
 }

@@ -22,7 +22,7 @@ public record FittersPage(View view, List<Fitter> fitters, List<SignedLine> sign
     /** {@return what was shown, in words} */
     public String line(SignedLine line) {
         return view.text(
-                "signoff.signed-line",
+                line.passed() ? "signoff.signed-line" : "signoff.not-passed-line",
                 "person",
                 line.person(),
                 "card",

@@ -1,7 +1,6 @@
 package beltmark.signoff;
 
 import beltmark.texts.Words;
-import java.time.LocalDate;
 import java.util.Map;
 
 /**
@@ -12,9 +11,11 @@ import java.util.Map;
  */
 public record Meaning(String sentence, String language) {
 
-    /** {@return what signing a demonstration says} */
-    public static Meaning of(Words words, String assessor, String person, LocalDate on) {
-        String sentence = words.say("signoff.meaning", Map.of("assessor", assessor, "person", person, "on", on));
+    /** {@return what signing a demonstration says, which depends on how it came out} */
+    public static Meaning of(Words words, String assessor, String person, Demonstration shown) {
+        String sentence = words.say(
+                "signoff.meaning." + shown.outcome().id(),
+                Map.of("assessor", assessor, "person", person, "on", shown.on()));
         return new Meaning(sentence, words.language().tag());
     }
 }

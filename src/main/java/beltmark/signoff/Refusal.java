@@ -4,7 +4,9 @@ package beltmark.signoff;
 public enum Refusal {
     /** The person would sign off themselves. */
     SELF("self"),
-    /** A measure is off by more than the card allows. */
+    /** On that day the person was no assessor on that hardware. */
+    NOT_ASSESSOR("not-assessor"),
+    /** A measure is off by more than is allowed, and neither corrected nor explained. */
     OUT_OF_TOLERANCE("out-of-tolerance"),
     /** The day lies ahead, or too far back. */
     DAY("day"),

@@ -9,5 +9,6 @@ import java.time.LocalDate;
  * @param person who showed it
  * @param card the id of the hardware card
  * @param on the day
+ * @param passed whether it was passed
  */
-public record SignedLine(long record, String person, String card, LocalDate on) {}
+public record SignedLine(long record, String person, String card, LocalDate on, boolean passed) {}

@@ -11,6 +11,7 @@ import beltmark.recordbook.Entry;
 import beltmark.recordbook.RecordBook;
 import beltmark.recordbook.Recorded;
 import beltmark.recordbook.StoredEntry;
+import beltmark.signoff.DemonstrationRecord.Signed;
 import beltmark.web.NotFound;
 import beltmark.web.OperationId;
 import beltmark.web.Visitor;
@@ -18,6 +19,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
 import org.jdbi.v3.core.Handle;
@@ -29,7 +31,8 @@ public final class Signoff {
     /** How long after the day a demonstration may still be signed. */
     static final int MOST_DAYS_BACK = 7;
 
-    private static final String KIND = "signoff.demonstration";
+    private static final String PASSED = "signoff.demonstration";
+    private static final String NOT_PASSED = "signoff.not-passed";
     private static final String CHECKLIST = "set-up";
     private static final int MOST_SIGNED_SHOWN = 10;
 
@@ -39,6 +42,7 @@ public final class Signoff {
     private final Pins pins;
     private final Clock clock;
     private final SignoffStore store = new SignoffStore();
+    private final Assessors assessors;
     private final FactBook facts = new FactBook();
 
     /**
@@ -54,6 +58,7 @@ public final class Signoff {
         this.content = content;
         this.pins = pins;
         this.clock = clock;
+        this.assessors = new Assessors(database, book, content, clock);
     }
 
     /**
@@ -62,8 +67,18 @@ public final class Signoff {
      * @param pin the PIN, typed again
      * @param meaning what it says
      * @param operation names the form, so that sending it twice makes one record
+     * @param at when the PIN was sent, by the clock of the device; null when it did not say
      */
-    public record Signature(String pin, Meaning meaning, OperationId operation) {}
+    public record Signature(
+            String pin,
+            Meaning meaning,
+            OperationId operation,
+            @Nullable Instant at) {}
+
+    /** {@return who may be assessor} */
+    public Assessors assessors() {
+        return assessors;
+    }
 
     /** {@return the people a supervisor may sign off: the own crew without the supervisor} */
     List<Fitter> listFitters(Visitor assessor) {
@@ -123,7 +138,10 @@ public final class Signoff {
     /** Signs a demonstration; the record is on the disk when the result is there. */
     public CompletableFuture<Signing> sign(Visitor assessor, long person, Demonstration shown, Signature signature) {
         Fitter fitter = getFitter(assessor, person);
-        Refusal refusal = refusal(assessor, fitter, shown, signature);
+        Refusal refusal = refusal(assessor, fitter, shown);
+        if (refusal == null && !Pins.isSixDigits(signature.pin())) {
+            refusal = Refusal.PIN_NOT_SIX_DIGITS;
+        }
         if (refusal != null) {
             return CompletableFuture.completedFuture(Signing.refused(refusal));
         }
@@ -133,35 +151,59 @@ public final class Signoff {
                         : CompletableFuture.completedFuture(Signing.refused(Refusal.WRONG_PIN)));
     }
 
-    private @Nullable Refusal refusal(Visitor assessor, Fitter fitter, Demonstration shown, Signature signature) {
+    /** {@return why a demonstration cannot be signed by somebody, whatever the PIN; null when it can} */
+    @Nullable
+    Refusal refusal(Visitor assessor, Fitter fitter, Demonstration shown) {
         if (fitter.id() == assessor.personId()) {
             return Refusal.SELF;
         }
         if (!daysUpTo(today()).contains(shown.on())) {
             return Refusal.DAY;
         }
-        if (!shown.check().isWithin()) {
-            return Refusal.OUT_OF_TOLERANCE;
+        if (findBasis(assessor, shown).isEmpty()) {
+            return Refusal.NOT_ASSESSOR;
         }
-        return Pins.isSixDigits(signature.pin()) ? null : Refusal.PIN_NOT_SIX_DIGITS;
+        return shown.unexplained().isEmpty() ? null : Refusal.OUT_OF_TOLERANCE;
+    }
+
+    /** {@return on what somebody was assessor of what was shown on that day} */
+    Optional<Basis> findBasis(Visitor assessor, Demonstration shown) {
+        return assessors.find(assessor.personId(), shown.rig().card().id(), shown.on());
     }
 
     private Signing record(Handle handle, Visitor assessor, long person, Demonstration shown, Signature signature) {
         Fitter fitter = getFitter(handle, assessor, person);
-        DemonstrationRecord body = DemonstrationRecord.of(fitter.name(), assessor.name(), signature.meaning(), shown);
+        Basis basis = assessors
+                .find(handle, assessor.personId(), shown.rig().card().id(), shown.on())
+                .orElse(null);
+        if (basis == null) {
+            return Signing.refused(Refusal.NOT_ASSESSOR);
+        }
+        DeviceTimes device = new DeviceTimes(shown.place().enteredAt(), signature.at());
+        DemonstrationRecord body = DemonstrationRecord.of(
+                new Signed(fitter.name(), assessor.name(), basis, signature.meaning(), device), shown);
+        String kind = shown.isPassed() ? PASSED : NOT_PASSED;
         Entry entry = new Entry(
-                KIND, signature.operation().value(), person, assessor.personId(), happenedAt(shown.on()), body);
+                kind, signature.operation().value(), person, assessor.personId(), happenedAt(shown.on()), body);
         Recorded recorded = book.append(handle, entry);
         if (recorded.isNew()) {
-            store.add(handle, recorded.sequence(), person, assessor.personId(), body);
-            facts.add(
-                    handle,
-                    recorded.sequence(),
-                    NewFact.demonstration(person, body.card(), assessor.personId(), shown.on()));
+            spellOut(handle, recorded.sequence(), entry, shown, body);
             return new Signing(null, recorded.sequence());
         }
-        boolean same = getBody(handle, recorded.sequence()).equals(body);
+        boolean same = getBody(handle, recorded.sequence()).saysTheSameAs(body);
         return new Signing(same ? null : Refusal.SIGNED_OTHERWISE, recorded.sequence());
+    }
+
+    private void spellOut(Handle handle, long record, Entry entry, Demonstration shown, DemonstrationRecord body) {
+        if (shown.isPassed()) {
+            store.add(handle, record, entry.subject(), entry.actor(), body);
+            facts.add(handle, record, NewFact.demonstration(entry.subject(), body.card(), entry.actor(), shown.on()));
+        } else {
+            store.addNotPassed(handle, record, entry.subject(), entry.actor(), body);
+            facts.active(handle, record, entry.subject(), shown.on());
+            facts.active(handle, record, entry.actor(), shown.on());
+        }
+        body.flags().forEach(flag -> store.addFlag(handle, record, flag));
     }
 
     /** The hour of an earlier day is not asked for; the record says its beginning, at the site. */
@@ -177,7 +219,7 @@ public final class Signoff {
 
     private StoredEntry getEntry(Handle handle, long record) {
         return book.find(handle, record)
-                .filter(entry -> entry.kind().equals(KIND))
+                .filter(entry -> entry.kind().equals(PASSED) || entry.kind().equals(NOT_PASSED))
                 .orElseThrow(() -> new NotFound("no sign-off " + record));
     }
 

@@ -14,6 +14,7 @@ import io.javalin.http.HttpStatus;
 import io.javalin.router.JavalinDefaultRoutingApi;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -83,18 +84,23 @@ public final class SignoffRoutes {
         if (refuseSelf(ctx, underWay.fitter())) {
             return;
         }
-        DemonstrationForm form = DemonstrationForm.of(sent);
+        DemonstrationForm form = DemonstrationForm.of(sent, underWay.checklist());
         DemonstrationReading reading = read(ctx, underWay, form);
         reading.demonstration()
                 .ifPresentOrElse(
-                        shown -> showCheck(ctx, underWay, form, shown, null),
+                        shown -> showCheck(
+                                ctx,
+                                underWay,
+                                form,
+                                shown,
+                                signoff.refusal(views.visitor(ctx), underWay.fitter(), shown)),
                         () -> showEntry(ctx, 422, underWay, form, reading.faults()));
     }
 
     private void sign(Context ctx) {
         Form sent = Form.of(ctx);
         UnderWay underWay = underWay(ctx, sent.operation());
-        DemonstrationForm form = DemonstrationForm.of(sent);
+        DemonstrationForm form = DemonstrationForm.of(sent, underWay.checklist());
         DemonstrationReading reading = read(ctx, underWay, form);
         Demonstration shown = reading.demonstration().orElse(null);
         if (shown == null) {
@@ -102,7 +108,11 @@ public final class SignoffRoutes {
             return;
         }
         Visitor visitor = views.visitor(ctx);
-        Signature signature = new Signature(sent.text("pin"), meaning(ctx, underWay, shown), underWay.operation());
+        Signature signature = new Signature(
+                sent.text("pin"),
+                meaning(ctx, underWay, shown),
+                underWay.operation(),
+                FieldReader.time(sent.text("signed-at")));
         ctx.future(() -> signoff.sign(visitor, underWay.fitter().id(), shown, signature)
                 .thenAccept(signing -> reply(ctx, underWay, form, shown, signing)));
     }
@@ -125,16 +135,17 @@ public final class SignoffRoutes {
     private void showEntry(
             Context ctx, int status, UnderWay underWay, DemonstrationForm form, Map<String, String> faults) {
         View view = views.of(ctx);
-        EntryForm entry = new EntryForms(view, form, faults).entry(underWay);
+        EntryForm entry = new EntryForms(view, form, faults).entry(underWay, List.of());
         html.show(ctx, status, new EntryPage(view, underWay.fitter(), underWay.rig(), entry));
     }
 
     private void showCheck(
             Context ctx, UnderWay underWay, DemonstrationForm form, Demonstration shown, @Nullable Refusal refusal) {
         View view = views.of(ctx);
-        EntryForm entry = new EntryForms(view, form, Map.of()).entry(underWay);
+        EntryForm entry = new EntryForms(view, form, Map.of()).entry(underWay, shown.beyond());
         String meaning = meaning(ctx, underWay, shown).sentence();
-        CheckPage page = new CheckPage(view, underWay.fitter(), shown, form, entry, meaning, refusal);
+        Basis basis = signoff.findBasis(views.visitor(ctx), shown).orElse(null);
+        CheckPage page = new CheckPage(view, underWay.fitter(), shown, form, entry, meaning, basis, refusal);
         html.show(ctx, page.canSign() && refusal == null ? 200 : 422, page);
     }
 
@@ -169,6 +180,6 @@ public final class SignoffRoutes {
                 views.of(ctx).words(),
                 views.visitor(ctx).name(),
                 underWay.fitter().name(),
-                shown.on());
+                shown);
     }
 }

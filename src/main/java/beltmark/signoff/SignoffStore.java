@@ -1,11 +1,13 @@
 package beltmark.signoff;
 
 import beltmark.signoff.DemonstrationRecord.Measured;
+import beltmark.signoff.DemonstrationRecord.Said;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.statement.StatementContext;
 
@@ -21,9 +23,13 @@ final class SignoffStore {
             "SELECT id, name, crew_id FROM people_person WHERE id = :id AND active = 1";
 
     private static final String LIST_SIGNED = """
-            SELECT d.seq, p.name, d.card, d.happened_on
-            FROM signoff_demonstration d JOIN people_person p ON p.id = d.person_id
-            WHERE d.assessor_id = :assessor
+            SELECT d.seq, p.name, d.card, d.happened_on, d.passed
+            FROM (SELECT seq, person_id, card, happened_on, 1 AS passed FROM signoff_demonstration
+                    WHERE assessor_id = :assessor
+                UNION ALL
+                SELECT seq, person_id, card, happened_on, 0 FROM signoff_not_passed
+                    WHERE assessor_id = :assessor) d
+                JOIN people_person p ON p.id = d.person_id
             ORDER BY d.seq DESC
             LIMIT :most""";
 
@@ -31,6 +37,12 @@ final class SignoffStore {
             INSERT INTO signoff_demonstration (seq, person_id, assessor_id, card, card_version, tip, blade_nm,
                 orientation, conveyor, happened_on)
             VALUES (:seq, :person, :assessor, :card, :cardVersion, :tip, :blade, :orientation, :conveyor, :happenedOn)""";
+
+    private static final String ADD_NOT_PASSED = """
+            INSERT INTO signoff_not_passed (seq, person_id, assessor_id, card, conveyor, happened_on, missed)
+            VALUES (:seq, :person, :assessor, :card, :conveyor, :happenedOn, :missed)""";
+
+    private static final String ADD_FLAG = "INSERT INTO signoff_flag (seq, flag) VALUES (:seq, :flag)";
 
     private static final String ADD_MEASURE = """
             INSERT INTO signoff_measure (seq, measure, side, typed, measured_nm, wanted_nm, tolerance_nm)
@@ -61,7 +73,8 @@ final class SignoffStore {
                         row.getLong("seq"),
                         row.getString("name"),
                         row.getString("card"),
-                        LocalDate.parse(row.getString("happened_on"))))
+                        LocalDate.parse(row.getString("happened_on")),
+                        row.getBoolean("passed")))
                 .list();
     }
 
@@ -79,6 +92,22 @@ final class SignoffStore {
                 .bind("happenedOn", body.happenedOn().toString())
                 .execute();
         body.measures().forEach(measured -> addMeasure(handle, sequence, measured));
+    }
+
+    void addNotPassed(Handle handle, long sequence, long person, long assessor, DemonstrationRecord body) {
+        handle.createUpdate(ADD_NOT_PASSED)
+                .bind("seq", sequence)
+                .bind("person", person)
+                .bind("assessor", assessor)
+                .bind("card", body.card())
+                .bind("conveyor", body.conveyor())
+                .bind("happenedOn", body.happenedOn().toString())
+                .bind("missed", body.missed().stream().map(Said::observation).collect(Collectors.joining(" ")))
+                .execute();
+    }
+
+    void addFlag(Handle handle, long sequence, String flag) {
+        handle.createUpdate(ADD_FLAG).bind("seq", sequence).bind("flag", flag).execute();
     }
 
     private static void addMeasure(Handle handle, long sequence, Measured measured) {

@@ -1,13 +1,19 @@
 package beltmark.signoff;
 
-import beltmark.core.setup.Measure;
+import beltmark.core.finish.FinishFinding;
+import beltmark.core.finish.FinishReading;
+import beltmark.core.setup.AsLeftCheck;
 import beltmark.core.setup.MeasureCheck;
-import beltmark.core.setup.Side;
 import beltmark.core.units.Graduation;
 import beltmark.core.units.Length;
 import beltmark.core.units.LengthPrinter;
 import beltmark.core.units.LengthUnit;
+import beltmark.core.units.Quantity;
+import beltmark.signoff.MeasureRow.Figures;
 import beltmark.web.View;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /** Says as-left measures. */
@@ -36,20 +42,100 @@ final class SignoffWords {
         return LengthPrinter.print(length, inches ? Graduation.SIXTY_FOURTH_INCH : Graduation.MILLIMETRE);
     }
 
-    MeasureRow row(MeasureCheck check) {
-        return new MeasureRow(
-                title(check.measure(), check.side()),
-                exact(check.wanted()),
-                exact(check.measured()),
-                signed(check.offBy()),
-                exact(check.tolerance()),
-                check.isWithin(),
-                check.isWithin() ? view.text("signoff.within") : beyond(check),
-                slip(check));
+    /** {@return everything that was measured, in the order of the job} */
+    List<MeasureRow> rows(Findings findings, Map<String, String> explanations) {
+        List<MeasureRow> rows = new ArrayList<>();
+        findings.measures().measures().forEach(check -> rows.add(row(check, explanations.get(check.id()))));
+        rows.add(springs(findings.measures(), explanations.get(Findings.SPRINGS)));
+        findings.finish()
+                .findings()
+                .forEach(finding ->
+                        rows.add(row(finding, explanations.get(finding.reading().id()))));
+        return rows;
     }
 
-    String title(Measure measure, Side side) {
-        return view.text("signoff.measure." + measure.id() + "." + side.id());
+    private MeasureRow row(MeasureCheck check, @Nullable String explanation) {
+        return new MeasureRow(
+                check.id(),
+                title(check.id()),
+                new Figures(
+                        exact(check.wanted()),
+                        exact(check.measured()),
+                        signed(check.offBy()),
+                        plusMinus(exact(check.tolerance()))),
+                check.isWithin(),
+                check.isWithin() ? view.text("signoff.within") : beyond(check),
+                slip(check),
+                explanation);
+    }
+
+    private MeasureRow springs(AsLeftCheck check, @Nullable String explanation) {
+        Length difference = check.springDifference();
+        String key = difference.equals(Length.ZERO)
+                ? "signoff.springs.same"
+                : check.areSpringsEqual() ? "signoff.springs.near" : "signoff.springs.apart";
+        return new MeasureRow(
+                Findings.SPRINGS,
+                title(Findings.SPRINGS),
+                new Figures("", "", "", ""),
+                check.areSpringsEqual(),
+                view.text(key, "difference", exact(difference.abs()), "allowed", exact(check.springTolerance())),
+                null,
+                explanation);
+    }
+
+    private MeasureRow row(FinishFinding finding, @Nullable String explanation) {
+        String id = finding.reading().id();
+        return new MeasureRow(id, title(id), figures(finding), finding.isWithin(), verdict(finding), null, explanation);
+    }
+
+    private Figures figures(FinishFinding finding) {
+        Quantity tolerance = finding.tolerance();
+        return switch (finding.reading()) {
+            case BOUNCE -> new Figures("", "", "", "");
+            case SPLICE ->
+                new Figures(
+                        view.text("signoff.splice-wanted", "sleeve", told(finding.wanted())),
+                        told(finding.measured()),
+                        "",
+                        "");
+            case CENTRING, BLADE_ANGLE ->
+                new Figures(
+                        told(finding.wanted()),
+                        told(finding.measured()),
+                        "",
+                        tolerance == null ? "" : plusMinus(told(tolerance)));
+        };
+    }
+
+    /** What came of the bounce test is itself the verdict. */
+    private String verdict(FinishFinding finding) {
+        if (finding.reading() == FinishReading.BOUNCE) {
+            return told(finding.measured());
+        }
+        return view.text(
+                finding.isWithin()
+                        ? "signoff.within"
+                        : "signoff.beyond." + finding.reading().id());
+    }
+
+    private String told(Quantity quantity) {
+        return quantity instanceof Length length ? exact(length) : view.quantity(quantity);
+    }
+
+    private static String plusMinus(String allowed) {
+        return "± " + allowed;
+    }
+
+    /** {@return what something that may be beyond its tolerance is called} */
+    String title(String name) {
+        if (name.equals(Findings.SPRINGS)) {
+            return view.text("signoff.springs.title");
+        }
+        String measure = name.replaceFirst("-(left|right)$", ".$1");
+        return measure.equals(name)
+                ? view.text("signoff.reading." + name + ".title")
+                : view.text("signoff.measure." + measure);
     }
 
     private String signed(Length off) {

@@ -45,7 +45,7 @@ class SignoffJourneyTest {
 
         Reply check = form.send(SampleDemonstration.within());
         assertEquals(200, check.status());
-        assertEquals(7, check.page().select(".status-right").size());
+        assertEquals(11, check.page().select(".status-right").size());
         assertTrue(check.text().contains("watched " + SampleSite.NEW_HIRE), check.text());
         assertEquals(before, records());
 
@@ -149,7 +149,15 @@ class SignoffJourneyTest {
                 "on, 2026-03-06, Choose the day",
                 "on, 2026-02-25, Choose the day",
                 "on, yesterday, Choose the day",
-                "observed, dreamt, Only what you saw"
+                "seen-tried-out, dreamt, Only what you saw",
+                "seen-tried-out, ||, Only what you saw",
+                "trained, ||, Choose one of the two",
+                "edge-left, 2 furlongs, unit is not known",
+                "blade-angle, steep, angle in degrees",
+                "blade-angle, 7, angle in degrees",
+                "bounce, ||, Choose what came",
+                "splice, 9 in, cannot be right",
+                "explain-splice, short, at least 10 characters"
             })
     void whatCannotBeReadIsToldInPlaceAndEverythingStays(String field, String value, String sentence) {
         long before = records();

@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.core.finish;
+
+import org.jspecify.annotations.NullMarked;
