@@ -55,6 +55,7 @@ import beltmark.review.Review;
 import beltmark.review.ReviewRoutes;
 import beltmark.sheet.SheetRoutes;
 import beltmark.sheet.Sheets;
+import beltmark.signoff.AssessorRoutes;
 import beltmark.signoff.Signoff;
 import beltmark.signoff.SignoffRoutes;
 import beltmark.texts.Language;
@@ -166,6 +167,7 @@ public final class App implements AutoCloseable {
             new ReviewRoutes(review, views, html).register(routes);
             new BoardRoutes(new Board(database, content, clock), views, html).register(routes);
             new OutboxRoutes(assets, views, html).register(routes);
+            new AssessorRoutes(signoff, views, html).register(routes);
             new SignoffRoutes(signoff, views, html).register(routes);
         });
     }

@@ -24,6 +24,7 @@ public record Errand(String word, String path, Set<Role> roles) {
             new Errand("board", "/board", Set.of(Role.SUPERVISOR, Role.ADMIN)),
             new Errand("sign-off", "/sign-off", Set.of(Role.SUPERVISOR)),
             new Errand("review", "/review", Set.of(Role.COORDINATOR)),
+            new Errand("assessors", "/sign-off/assessors", Set.of(Role.COORDINATOR)),
             new Errand("board-too", "/board", Set.of(Role.COORDINATOR)),
             new Errand("people", "/people", Set.of(Role.ADMIN, Role.SUPERVISOR)),
             new Errand("practice", "/practice", EVERYBODY),
