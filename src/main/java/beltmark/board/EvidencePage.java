@@ -101,7 +101,7 @@ public record EvidencePage(
         return switch (cell.column().group()) {
             case PRACTICE -> view.text(one.good() ? "board.outcome.clean" : "board.outcome.not-clean");
             case QUIZ, PAPER -> view.text(one.good() ? "board.passed" : "board.not-passed");
-            case DEMONSTRATION -> view.text("board.signed");
+            case DEMONSTRATION -> view.text(one.good() ? "board.signed" : "board.not-passed");
             case QUALIFICATION -> view.text(one.good() ? "board.outcome.counts-for" : "board.outcome.counts-against");
         };
     }
@@ -129,14 +129,15 @@ public record EvidencePage(
             case PRACTICE -> view.text("problem.blank." + entry.about() + "." + figure.what());
             case QUIZ -> view.text("board.chosen");
             case PAPER -> figure.what();
-            case DEMONSTRATION, QUALIFICATION -> view.text("signoff.measure." + figure.what());
+            case DEMONSTRATION, QUALIFICATION ->
+                new NotedWords(view).what(figure).orElseGet(() -> view.text("signoff.measure." + figure.what()));
         };
     }
 
     /** {@return as typed or picked, or a measure exactly as read} */
     public String typed(Evidence.Figure figure) {
         if (isMeasured()) {
-            return exact(figure.length());
+            return new NotedWords(view).said(figure).orElseGet(() -> exact(figure.length()));
         }
         String key = "problem.option." + figure.typed();
         boolean option = cell.column().group() == Column.Group.PRACTICE && figure.length() == null;
@@ -148,7 +149,7 @@ public record EvidencePage(
         if (figure.slip() != null) {
             return view.text("problem.slip." + entry.about() + "." + figure.slip());
         }
-        if (!isMeasured()) {
+        if (!isMeasured() || figure.length() == null) {
             return "";
         }
         String wanted = figure.wanted() == null ? "" : view.text("board.wanted", "wanted", exact(figure.wanted()));

@@ -55,20 +55,40 @@ final class EvidenceStore {
             ORDER BY r.seq DESC, a.seq""";
 
     private static final String LIST_DEMONSTRATIONS = """
-            SELECT d.seq AS thing, d.conveyor AS what, d.card, 1 AS good, 0 AS right_answers, 0 AS asked,
+            WITH shown AS (
+                SELECT d.seq, d.conveyor, d.card, d.happened_on, d.good
+                FROM (SELECT seq, conveyor, card, happened_on, 1 AS good FROM signoff_demonstration
+                        WHERE person_id = :person AND card = :of AND happened_on <= :on
+                    UNION ALL
+                    SELECT seq, conveyor, card, happened_on, 0 FROM signoff_not_passed
+                        WHERE person_id = :person AND card = :of AND happened_on <= :on) d
+                WHERE (SELECT recorded_at_ms FROM recordbook_entry WHERE seq = d.seq) <= :known
+                ORDER BY d.happened_on DESC, d.seq DESC LIMIT :most),
+            figure AS (
+                SELECT seq, NULL AS figure, NULL AS typed, NULL AS length_nm, NULL AS wanted_nm, 0 AS place FROM shown
+                UNION ALL
+                SELECT s.seq, 'flag.' || f.flag, '', NULL, NULL, 1 FROM shown s JOIN signoff_flag f ON f.seq = s.seq
+                UNION ALL
+                SELECT s.seq, 'missed.' || json_extract(x.value, '$.observation'), json_extract(x.value, '$.answer'),
+                    NULL, NULL, 2
+                FROM shown s JOIN recordbook_entry b ON b.seq = s.seq JOIN json_each(b.body, '$.seen') x
+                WHERE json_extract(x.value, '$.critical') = 1 AND json_extract(x.value, '$.answer') <> 'yes'
+                UNION ALL
+                SELECT s.seq, 'explained.' || x.key, x.value, NULL, NULL, 3
+                FROM shown s JOIN recordbook_entry b ON b.seq = s.seq JOIN json_each(b.body, '$.explanations') x
+                UNION ALL
+                SELECT s.seq, m.measure || '.' || m.side, m.typed, m.measured_nm, m.wanted_nm,
+                    4 + instr('belt-mark mount-mark spring sleeve', m.measure)
+                FROM shown s JOIN signoff_measure m ON m.seq = s.seq)
+            SELECT s.seq AS thing, s.conveyor AS what, s.card, s.good, 0 AS right_answers, 0 AS asked,
                 e.seq, p.name AS actor, e.happened_at_ms, e.recorded_at_ms, lower(hex(substr(e.hash, 1, 6))) AS hash,
                 json_extract(e.body, '$.meaning') AS about, '' AS verdict,
-                m.measure || '.' || m.side AS figure, m.typed, m.measured_nm AS length_nm, m.wanted_nm,
-                NULL AS slip
-            FROM (SELECT seq, conveyor, card, happened_on FROM signoff_demonstration demonstration
-                    WHERE person_id = :person AND card = :of AND happened_on <= :on
-                        AND (SELECT recorded_at_ms FROM recordbook_entry WHERE seq = demonstration.seq) <= :known
-                    ORDER BY happened_on DESC, seq DESC LIMIT :most) d
-                JOIN recordbook_entry e ON e.seq = d.seq
+                g.figure, g.typed, g.length_nm, g.wanted_nm, NULL AS slip
+            FROM shown s
+                JOIN recordbook_entry e ON e.seq = s.seq
                 JOIN people_person p ON p.id = e.actor
-                JOIN signoff_measure m ON m.seq = d.seq
-            ORDER BY d.happened_on DESC, d.seq DESC,
-                instr('belt-mark mount-mark spring sleeve', m.measure), m.side""";
+                JOIN figure g ON g.seq = s.seq
+            ORDER BY s.happened_on DESC, s.seq DESC, g.place, g.figure""";
 
     private static final String LIST_PAPERS = """
             SELECT f.seq AS thing, f.subject AS what, '' AS card, 1 AS good, 0 AS right_answers, 0 AS asked,

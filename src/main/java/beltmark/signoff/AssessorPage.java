@@ -61,7 +61,8 @@ public record AssessorPage(
     public List<Option> cards() {
         return lines.stream()
                 .map(line -> new Option(
-                        line.card().id(), view.text("hardware.name." + line.card().id())))
+                        line.card().id(),
+                        view.text("hardware.name." + line.card().id())))
                 .toList();
     }
 

@@ -45,12 +45,7 @@ public final class AssessorRoutes {
 
     private void show(Context ctx, Fitter candidate, AppointmentForm form, @Nullable String fault) {
         AssessorPage page = new AssessorPage(
-                views.of(ctx),
-                candidate,
-                signoff.assessors().listLines(candidate),
-                form,
-                fault,
-                OperationId.fresh());
+                views.of(ctx), candidate, signoff.assessors().listLines(candidate), form, fault, OperationId.fresh());
         html.show(ctx, fault == null ? 200 : 422, page);
     }
 

@@ -59,8 +59,7 @@ class AssessorJourneyTest {
     void signingWithoutTheCheckPageIsRefusedToo() {
         appoint("narrow-belt-rig", "2026-01-01", "2026-03-04", "Until the fourth.");
         Reply form = form();
-        Reply refused =
-                form.sendElsewhere(form.path() + "/sign", SampleDemonstration.within("pin", SampleSite.pin()));
+        Reply refused = form.sendElsewhere(form.path() + "/sign", SampleDemonstration.within("pin", SampleSite.pin()));
         assertEquals(422, refused.status());
         assertEquals(0, demonstrations());
     }

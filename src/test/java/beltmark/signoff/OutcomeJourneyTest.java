@@ -52,6 +52,8 @@ class OutcomeJourneyTest {
         assertEquals(passed, count("signoff_demonstration"));
         assertEquals("tried-out", text("SELECT missed FROM signoff_not_passed WHERE seq = " + last()));
         assertEquals(0, number("SELECT count(*) FROM qualification_fact WHERE seq = " + last()));
+        assertTrue(evidence().contains("not passed"), evidence());
+        assertTrue(evidence().contains("it did not start. " + word), evidence());
     }
 
     @Test
@@ -85,6 +87,9 @@ class OutcomeJourneyTest {
         assertTrue(signed.text().contains(EXPLANATION), signed.text());
         assertTrue(signed.page().select(".flags").text().contains("explained, not corrected"));
         assertEquals(1, flags("explained"));
+        String evidence = evidence();
+        assertTrue(evidence.contains(EXPLANATION), evidence);
+        assertTrue(evidence.contains("explained, not corrected"), evidence);
     }
 
     @ParameterizedTest
@@ -141,6 +146,12 @@ class OutcomeJourneyTest {
     private static Reply form() {
         return site.signIn(SampleSite.SUPERVISOR)
                 .get("/sign-off/" + site.personId(SampleSite.NEW_HIRE) + SampleDemonstration.RIG);
+    }
+
+    private static String evidence() {
+        return site.signIn(SampleSite.SUPERVISOR)
+                .get("/board/" + site.personId(SampleSite.NEW_HIRE) + "/demonstration-narrow-belt-rig")
+                .text();
     }
 
     private static long flags(String flag) {
