@@ -34,7 +34,7 @@ public record ItemStatistics(
         Proportion hits = counts.hits(item);
         return new ItemStatistics(
                 hits,
-                counts.scores().people() - hits.trials(),
+                counts.people() - hits.trials(),
                 hits.share().map(Measure::of).orElse(Measure.undefined(Undefined.NOBODY)),
                 pointBiserial(counts, item, scores, hits),
                 correctedR(counts, item, scores, hits),

@@ -93,15 +93,14 @@ public final class Reliability {
 
     /** pq over all people, those who did not reach the item counted as wrong, as they are in the score. */
     private static double itemVariance(ResponseCounts counts, int item) {
-        double share =
-                (double) counts.hits(item).hits() / Math.max(1, counts.scores().people());
+        double share = (double) counts.hits(item).hits() / Math.max(1, counts.people());
         return share * (1 - share);
     }
 
     private static Scores scoresWithout(ResponseCounts counts, int item) {
         long[] rest = new long[Math.max(1, counts.items())];
         for (int score = 0; score < rest.length; score++) {
-            rest[score] = counts.scores().at(score) - counts.right(item, score) + counts.right(item, score + 1);
+            rest[score] = counts.people(score) - counts.right(item, score) + counts.right(item, score + 1);
         }
         return new Scores(rest);
     }

@@ -12,6 +12,10 @@ public final class ResponseCounts {
     private final long[] people;
     private final long[][] reached;
     private final long[][] right;
+    // sums over the scores: the statistics of one item ask for those of all others
+    private final long[] reachedInAll;
+    private final long[] rightInAll;
+    private long everybody;
 
     /**
      * @param items k, how many items there are, 1 or more
@@ -23,6 +27,8 @@ public final class ResponseCounts {
         people = new long[items + 1];
         reached = new long[items][items + 1];
         right = new long[items][items + 1];
+        reachedInAll = new long[items];
+        rightInAll = new long[items];
     }
 
     /** {@return k, how many items there are} */
@@ -44,17 +50,17 @@ public final class ResponseCounts {
         for (Response answer : answers) {
             score += answer == Response.RIGHT ? 1 : 0;
         }
-        people[score]++;
+        addPeople(score, 1);
         for (int item = 0; item < right.length; item++) {
             Response answer = answers.get(item);
-            reached[item][score] += answer == Response.NOT_REACHED ? 0 : 1;
-            right[item][score] += answer == Response.RIGHT ? 1 : 0;
+            add(item, score, answer == Response.RIGHT ? 1 : 0, answer == Response.NOT_REACHED ? 0 : 1);
         }
     }
 
     /** Counts people that were counted elsewhere, by their score. */
     public void addPeople(int score, long count) {
         people[score] += count;
+        everybody += count;
     }
 
     /**
@@ -65,8 +71,23 @@ public final class ResponseCounts {
      * @param hits how many had it right, of how many that reached it
      */
     public void addItem(int item, int score, Proportion hits) {
-        reached[item][score] += hits.trials();
-        right[item][score] += hits.hits();
+        add(item, score, hits.hits(), hits.trials());
+    }
+
+    private void add(int item, int score, long hits, long trials) {
+        reached[item][score] += trials;
+        right[item][score] += hits;
+        reachedInAll[item] += trials;
+        rightInAll[item] += hits;
+    }
+
+    /** {@return how many people there are} */
+    public long people() {
+        return everybody;
+    }
+
+    long people(int score) {
+        return people[score];
     }
 
     /** How many of those with this score who reached the item. */
@@ -85,14 +106,6 @@ public final class ResponseCounts {
 
     /** {@return how many of those who reached the item had it right} */
     public Proportion hits(int item) {
-        return new Proportion(sum(right[item]), sum(reached[item]));
-    }
-
-    private static long sum(long[] counts) {
-        long sum = 0;
-        for (long count : counts) {
-            sum += count;
-        }
-        return sum;
+        return new Proportion(rightInAll[item], reachedInAll[item]);
     }
 }
