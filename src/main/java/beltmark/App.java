@@ -1,5 +1,7 @@
 package beltmark;
 
+import beltmark.bank.BankRoutes;
+import beltmark.bank.QuestionControl;
 import beltmark.board.Board;
 import beltmark.board.BoardRoutes;
 import beltmark.certificate.CertificateRoutes;
@@ -163,6 +165,7 @@ public final class App implements AutoCloseable {
             new PreviewRoutes(content, texts, views, html, new SecureRandom()).register(routes);
             new HardwareRoutes(content, views, html).register(routes);
             new SheetRoutes(sheets, content, views, html).register(routes);
+            new BankRoutes(new QuestionControl(database, book, papers, clock), texts, views, html).register(routes);
             new LockoutRoutes(lockout, views, html).register(routes);
             new ReviewRoutes(review, views, html).register(routes);
             new BoardRoutes(new Board(database, content, clock), views, html).register(routes);

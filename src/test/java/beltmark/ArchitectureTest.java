@@ -35,7 +35,8 @@ import org.jdbi.v3.core.Handle;
 class ArchitectureTest {
 
     private static final String FEATURES =
-            "beltmark.(practice|lockout|review|signoff|board|hardware|glossary|sheet|ownrecord|certificate)..";
+    private static final String FEATURES =
+            "beltmark.(practice|lockout|review|signoff|board|hardware|glossary|sheet|ownrecord|certificate|bank)..";
 
     private static final DescribedPredicate<JavaClass> STORES = DescribedPredicate.describe(
             "stores", type -> outermost(type).getSimpleName().endsWith("Store"));

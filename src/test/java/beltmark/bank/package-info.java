@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.bank;
+
+import org.jspecify.annotations.NullMarked;
