@@ -52,6 +52,8 @@ import beltmark.practice.pack.PackRoutes;
 import beltmark.practice.pack.Packs;
 import beltmark.preview.PreviewRoutes;
 import beltmark.print.Pdf;
+import beltmark.procedure.ProcedureRoutes;
+import beltmark.procedure.Procedures;
 import beltmark.recordbook.RecordBook;
 import beltmark.review.Review;
 import beltmark.review.ReviewRoutes;
@@ -166,6 +168,7 @@ public final class App implements AutoCloseable {
             new HardwareRoutes(content, views, html).register(routes);
             new SheetRoutes(sheets, content, views, html).register(routes);
             new BankRoutes(new QuestionControl(database, book, papers, clock), texts, views, html).register(routes);
+            new ProcedureRoutes(new Procedures(database, book, clock), views, html).register(routes);
             new LockoutRoutes(lockout, views, html).register(routes);
             new ReviewRoutes(review, views, html).register(routes);
             new BoardRoutes(new Board(database, content, clock), views, html).register(routes);

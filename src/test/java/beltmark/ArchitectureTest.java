@@ -35,8 +35,7 @@ import org.jdbi.v3.core.Handle;
 class ArchitectureTest {
 
     private static final String FEATURES =
-    private static final String FEATURES =
-            "beltmark.(practice|lockout|review|signoff|board|hardware|glossary|sheet|ownrecord|certificate|bank)..";
+            "beltmark.(practice|lockout|review|signoff|board|hardware|glossary|sheet|ownrecord|certificate|bank|procedure)..";
 
     private static final DescribedPredicate<JavaClass> STORES = DescribedPredicate.describe(
             "stores", type -> outermost(type).getSimpleName().endsWith("Store"));

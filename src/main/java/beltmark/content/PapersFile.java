@@ -2,6 +2,7 @@ package beltmark.content;
 
 import beltmark.core.lockout.Audience;
 import beltmark.core.lockout.Blueprint;
+import beltmark.core.procedure.ProcedureQuestions;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -55,7 +56,7 @@ record PapersFile(List<Blueprint> blueprints, List<String> ruleSets) {
         Fields counts = fields.fields("topics");
         Map<String, Integer> slots = new LinkedHashMap<>();
         counts.names().forEach(topic -> slots.put(topic, counts.whole(topic)));
-        if (!topics.containsAll(slots.keySet())) {
+        if (!slots.keySet().stream().allMatch(topic -> topics.contains(topic) || topic.equals(ProcedureQuestions.TOPIC))) {
             fields.faultAt("topics", "The topics of the bank are " + topics + ".");
         }
         fields.build(() -> new Blueprint(id, version, audience, passPercent, fewest, asked, slots))

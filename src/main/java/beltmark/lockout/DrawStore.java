@@ -18,6 +18,21 @@ final class DrawStore {
                 SELECT 1 FROM bank_switch n
                 WHERE n.question = s.question AND n.switch = s.switch AND n.seq > s.seq)""";
 
+    private static final String LIST_PROCEDURES = """
+            SELECT v.seq
+            FROM procedure_version v
+            WHERE NOT EXISTS (
+                SELECT 1 FROM procedure_version n WHERE n.procedure = v.procedure AND n.version > v.version)
+            ORDER BY v.seq""";
+
+    private static final String FIND_PROCEDURE =
+            "SELECT seq FROM procedure_version WHERE procedure = :procedure AND version = :version";
+
+    private static final String ADD_HOLDER = """
+            INSERT INTO procedure_holder (procedure, version, person_id, result)
+            VALUES (:procedure, :version, :person, :result)
+            ON CONFLICT (procedure, version, person_id) DO UPDATE SET result = excluded.result""";
+
     private static final String COUNT_SITTINGS =
             "SELECT count(*) FROM lockout_sitting WHERE person_id = :person AND quiz = :quiz";
 
@@ -41,6 +56,30 @@ final class DrawStore {
                         .bind("switch", "retired")
                         .mapTo(String.class)
                         .collect(Collectors.toUnmodifiableSet()));
+    }
+
+    /** {@return the records of the latest version of every written procedure} */
+    List<Long> listProcedures(Handle handle) {
+        return handle.createQuery(LIST_PROCEDURES).mapTo(Long.class).list();
+    }
+
+    /** {@return the record of a version of a written procedure} */
+    Optional<Long> findProcedure(Handle handle, String procedure, int version) {
+        return handle.createQuery(FIND_PROCEDURE)
+                .bind("procedure", procedure)
+                .bind("version", version)
+                .mapTo(Long.class)
+                .findOne();
+    }
+
+    /** Notes that a person has passed a paper that asked about a version of a procedure. */
+    void addHolder(Handle handle, String procedure, int version, long person, long result) {
+        handle.createUpdate(ADD_HOLDER)
+                .bind("procedure", procedure)
+                .bind("version", version)
+                .bind("person", person)
+                .bind("result", result)
+                .execute();
     }
 
     /** {@return how many sittings of a quiz that person has opened} */

@@ -5,6 +5,7 @@ import beltmark.core.lockout.Blueprint;
 import beltmark.core.lockout.Papers;
 import beltmark.core.lockout.Question;
 import beltmark.core.lockout.Quiz;
+import beltmark.recordbook.RecordBook;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -14,10 +15,12 @@ import org.jdbi.v3.core.Handle;
 final class Draws {
 
     private final Papers papers;
+    private final SiteProcedures procedures;
     private final DrawStore store = new DrawStore();
 
-    Draws(Papers papers) {
+    Draws(Papers papers, RecordBook book) {
         this.papers = papers;
+        this.procedures = new SiteProcedures(book);
     }
 
     /** {@return the ids of what can be sat, the paper for authorized employees first} */
@@ -67,9 +70,8 @@ final class Draws {
             return papers.findFixed(row.quiz(), row.version());
         }
         List<Question> questions = drawn.get().stream()
-                .map(papers.bank()::find)
+                .map(id -> findQuestion(handle, id))
                 .flatMap(Optional::stream)
-                .map(BankQuestion::question)
                 .toList();
         return questions.size() < drawn.get().size()
                 ? Optional.empty()
@@ -77,9 +79,15 @@ final class Draws {
                         .map(plan -> new Quiz(plan.id(), row.version(), plan.passPercent(), questions));
     }
 
+    private Optional<Question> findQuestion(Handle handle, String id) {
+        return papers.bank().find(id).map(BankQuestion::question).or(() -> procedures.find(handle, id));
+    }
+
     private List<BankQuestion> listAllowed(Handle handle) {
         List<String> ruleSets = store.findRuleSets(handle).orElse(papers.ruleSets());
-        return papers.bank().allowed(Set.copyOf(ruleSets), store.getSwitches(handle));
+        return papers.bank()
+                .with(procedures.list(handle))
+                .allowed(Set.copyOf(ruleSets), store.getSwitches(handle));
     }
 
     private static Quiz quiz(Blueprint plan, List<Question> questions) {

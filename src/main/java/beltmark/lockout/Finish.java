@@ -28,6 +28,7 @@ final class Finish {
     private final FirstAttemptStore firsts = new FirstAttemptStore();
     private final FactBook facts = new FactBook();
     private final ZoneId zone;
+    private final SiteProcedures procedures;
 
     /**
      * @param book where the result is recorded
@@ -36,6 +37,7 @@ final class Finish {
     Finish(RecordBook book, ZoneId zone) {
         this.book = book;
         this.zone = zone;
+        this.procedures = new SiteProcedures(book);
     }
 
     void record(Handle handle, Sitter sitter, Sitting sitting, Instant now) {
@@ -51,6 +53,7 @@ final class Finish {
         if (result.passed()) {
             NewFact pass = NewFact.quizPassed(sitter.personId(), result.quiz(), LocalDate.ofInstant(now, zone));
             facts.add(handle, recorded.sequence(), pass);
+            procedures.hold(handle, sitting.quiz().questions(), sitter.personId(), recorded.sequence());
         }
         totals.close(handle, sitter.personId(), result, recorded.sequence());
         sitting.quiz().questions().forEach(question -> count(handle, sitter, sitting, question));

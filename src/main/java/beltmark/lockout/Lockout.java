@@ -48,7 +48,7 @@ public final class Lockout {
     public Lockout(Database database, RecordBook book, Papers papers, Clock clock, Seeds seeds) {
         this.database = database;
         this.book = book;
-        this.draws = new Draws(papers);
+        this.draws = new Draws(papers, book);
         this.clock = clock;
         this.seeds = seeds;
         this.finish = new Finish(book, clock.getZone());

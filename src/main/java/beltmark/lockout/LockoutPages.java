@@ -154,7 +154,7 @@ record LockoutPages(View view) {
         Question question = sitting.question(number);
         return new ResultPage.Row(
                 number,
-                wording().name(question.id()),
+                wording().name(question),
                 sitting.findAnswer(question).orElseThrow().judgement().id(),
                 question.critical(),
                 address(sitting.id()) + "/" + number);

@@ -3,8 +3,10 @@ package beltmark.lockout;
 import beltmark.core.lockout.Match;
 import beltmark.core.lockout.Question;
 import beltmark.core.lockout.QuestionKind;
+import beltmark.core.lockout.Told;
 import beltmark.texts.Words;
 import java.util.List;
+import java.util.Map;
 
 /** The texts of the questions in one person's language. */
 public record Wording(Words words) {
@@ -13,8 +15,8 @@ public record Wording(Words words) {
     private static final String PAIRED = " → ";
 
     /** {@return a few words that name the question once it is answered} */
-    String name(String question) {
-        return words.say(TOPIC + "question." + question + ".name");
+    String name(Question question) {
+        return of(question, "name");
     }
 
     String ask(Question question) {
@@ -57,6 +59,13 @@ public record Wording(Words words) {
     }
 
     private String of(Question question, String part) {
-        return words.say(TOPIC + "question." + question.id() + "." + part);
+        Told told = question.told();
+        if (told == null) {
+            return words.say(TOPIC + "question." + question.id() + "." + part);
+        }
+        return told.find(part.replaceFirst("^option\\.", ""))
+                .orElseGet(() -> words.say(
+                        TOPIC + "procedure." + (part.startsWith("option.") ? part : told.form() + "." + part),
+                        Map.of("machine", told.machine(), "version", told.version())));
     }
 }

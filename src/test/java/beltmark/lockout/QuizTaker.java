@@ -61,7 +61,7 @@ public final class QuizTaker {
         while (isQuestion(page)) {
             Question question = question(page);
             boolean miss = missed.isEmpty() && question.critical();
-            missed = miss ? ALL_WORDINGS.get(0).name(question.id()) : missed;
+            missed = miss ? ALL_WORDINGS.get(0).name(question) : missed;
             page = browser.get(
                     answer(page, !miss).page().select("main a.button").attr("href"));
         }

@@ -5,7 +5,9 @@ public enum Basis {
     /** A paragraph of a rule says it. */
     RULE("rule"),
     /** No paragraph says it in these words; it is good practice and is called that. */
-    PRACTICE("practice");
+    PRACTICE("practice"),
+    /** The written procedure of the site says it. */
+    PROCEDURE("procedure");
 
     private final String id;
 

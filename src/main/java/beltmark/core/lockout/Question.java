@@ -16,6 +16,7 @@ import org.jspecify.annotations.Nullable;
  *     order; the right pairs of a match, one for each row and column
  * @param source where it comes from
  * @param match what is matched, null for the other kinds
+ * @param told its words where the site entered them, null where they are all in the text files
  */
 public record Question(
         String id,
@@ -24,7 +25,8 @@ public record Question(
         List<String> options,
         List<String> right,
         Source source,
-        @Nullable Match match) {
+        @Nullable Match match,
+        @Nullable Told told) {
 
     /** The fewest items that can be put in order. */
     public static final int FEWEST_IN_ORDER = 3;
@@ -49,12 +51,12 @@ public record Question(
     /** A question of any kind but a match. */
     public Question(
             String id, QuestionKind kind, boolean critical, List<String> options, List<String> right, Source source) {
-        this(id, kind, critical, options, right, source, null);
+        this(id, kind, critical, options, right, source, null, null);
     }
 
     /** {@return a question that asks for pairs} */
     public static Question ofMatch(String id, boolean critical, Match match, List<String> right, Source source) {
-        return new Question(id, QuestionKind.MATCH, critical, match.pairs(), right, source, match);
+        return new Question(id, QuestionKind.MATCH, critical, match.pairs(), right, source, match, null);
     }
 
     /** {@return what is matched, of a question of that kind} */
@@ -64,7 +66,7 @@ public record Question(
 
     /** {@return the same question, critical or not} */
     public Question asCritical(boolean isCritical) {
-        return new Question(id, kind, isCritical, options, right, source, match);
+        return new Question(id, kind, isCritical, options, right, source, match, told);
     }
 
     /** {@return the fewest options of a question of that kind} */

@@ -29,7 +29,7 @@ public final class ConveyorScene {
             Map.entry(Spot.TAIL_DISCONNECT, new Point(5, 67)),
             Map.entry(Spot.CAPACITORS, new Point(90, 65)),
             Map.entry(Spot.TAKE_UP_WEIGHT, new Point(50, 79)),
-            Map.entry(Spot.TAKE_UP_PIN, new Point(64, 70)),
+            Map.entry(Spot.TAKE_UP_PIN, new Point(62, 76.5)),
             Map.entry(Spot.AIR_RECEIVER, new Point(12, 86)),
             Map.entry(Spot.AIR_VALVE, new Point(31, 76)),
             Map.entry(Spot.CLEANER_SPRINGS, new Point(84, 53)),

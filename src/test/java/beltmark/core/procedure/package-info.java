@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.core.procedure;
+
+import org.jspecify.annotations.NullMarked;

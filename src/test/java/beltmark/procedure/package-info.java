@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.procedure;
+
+import org.jspecify.annotations.NullMarked;
