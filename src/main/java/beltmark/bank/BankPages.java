@@ -61,7 +61,10 @@ record BankPages(View view, List<BankQuestion> bank, List<String> ruleSets, Swit
         List<String> topics = bank.stream().map(BankQuestion::topic).distinct().toList();
         return List.of(
                 new Narrowing(
-                        "rules", QuestionControl.RULE_SETS, question -> source(question).ruleSets(), this::rules),
+                        "rules",
+                        QuestionControl.RULE_SETS,
+                        question -> source(question).ruleSets(),
+                        this::rules),
                 new Narrowing(
                         "mark",
                         Arrays.stream(Mark.values()).map(Mark::id).toList(),
@@ -75,7 +78,10 @@ record BankPages(View view, List<BankQuestion> bank, List<String> ruleSets, Swit
                         question -> List.of(question.question().kind().id()),
                         kind -> view.text("bank.kind." + kind)),
                 new Narrowing(
-                        "topic", topics, question -> List.of(question.topic()), topic -> view.text("bank.topic." + topic)),
+                        "topic",
+                        topics,
+                        question -> List.of(question.topic()),
+                        topic -> view.text("bank.topic." + topic)),
                 new Narrowing(
                         "state",
                         Arrays.stream(QuestionState.values())
@@ -90,8 +96,7 @@ record BankPages(View view, List<BankQuestion> bank, List<String> ruleSets, Swit
         choices.add(new Choice("", view.text("bank.page.all"), chosen.isEmpty()));
         narrowing
                 .values()
-                .forEach(value -> choices.add(
-                        new Choice(value, narrowing.told().apply(value), value.equals(chosen))));
+                .forEach(value -> choices.add(new Choice(value, narrowing.told().apply(value), value.equals(chosen))));
         return new Filter(narrowing.name(), view.text("bank.page.filter." + narrowing.name()), choices);
     }
 
@@ -100,8 +105,9 @@ record BankPages(View view, List<BankQuestion> bank, List<String> ruleSets, Swit
         List<Count> counts = new ArrayList<>();
         counts.add(count(view.text("bank.page.all"), question -> true));
         for (Narrowing narrowing : narrowings.subList(0, 3)) {
-            narrowing.values().forEach(value -> counts.add(
-                    count(narrowing.told().apply(value), narrowing.wanted(value))));
+            narrowing
+                    .values()
+                    .forEach(value -> counts.add(count(narrowing.told().apply(value), narrowing.wanted(value))));
         }
         return counts;
     }
@@ -124,7 +130,8 @@ record BankPages(View view, List<BankQuestion> bank, List<String> ruleSets, Swit
                 view.text("bank.kind." + question.question().kind().id()),
                 mark(source(question).mark().id()),
                 String.join(
-                        ", ", source(question).ruleSets().stream().map(this::rules).toList()),
+                        ", ",
+                        source(question).ruleSets().stream().map(this::rules).toList()),
                 view.text("bank.state." + state(question)),
                 state(question));
     }

@@ -74,8 +74,9 @@ public final class BankRoutes {
         long person = views.visitor(ctx).personId();
         Switch which = Switch.find(form.text("switch")).orElseThrow(() -> new NotFound("no such switch"));
         boolean on = form.text("on").equals("yes");
-        ctx.future(() -> control.set(person, question, which, on, form.operation().value())
-                .thenAccept(taken -> ctx.redirect(BANK + "/" + question, HttpStatus.SEE_OTHER)));
+        ctx.future(
+                () -> control.set(person, question, which, on, form.operation().value())
+                        .thenAccept(taken -> ctx.redirect(BANK + "/" + question, HttpStatus.SEE_OTHER)));
     }
 
     private BankPages pages(Context ctx) {

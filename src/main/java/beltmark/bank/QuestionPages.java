@@ -53,8 +53,7 @@ record QuestionPages(BankPages pages, Texts texts) {
                 view.text("lockout.basis." + source.basis().id())));
         facts.add(new Fact(
                 view.text("bank.page.filter.rules"),
-                String.join(
-                        ", ", source.ruleSets().stream().map(pages::rules).toList())));
+                String.join(", ", source.ruleSets().stream().map(pages::rules).toList())));
         facts.add(new Fact(
                 view.text("bank.question.audience"),
                 view.text("bank.audience." + question.audience().id())));
@@ -117,15 +116,11 @@ record QuestionPages(BankPages pages, Texts texts) {
         boolean on = QuestionControl.isOn(pages.switches(), which, question.id());
         String key = "bank.switch." + which.id() + (on ? ".off" : ".on");
         return new Lever(
-                which.id(),
-                on,
-                pages.view().text(key),
-                pages.view().text("bank.switch." + which.id() + ".hint"));
+                which.id(), on, pages.view().text(key), pages.view().text("bank.switch." + which.id() + ".hint"));
     }
 
     private Setting setting(SetAt setting) {
         String key = "bank.set." + setting.which().id() + (setting.on() ? ".on" : ".off");
-        return new Setting(
-                pages.view().text(key, "person", setting.person(), "time", setting.at()), setting.record());
+        return new Setting(pages.view().text(key, "person", setting.person(), "time", setting.at()), setting.record());
     }
 }

@@ -56,7 +56,8 @@ record PapersFile(List<Blueprint> blueprints, List<String> ruleSets) {
         Fields counts = fields.fields("topics");
         Map<String, Integer> slots = new LinkedHashMap<>();
         counts.names().forEach(topic -> slots.put(topic, counts.whole(topic)));
-        if (!slots.keySet().stream().allMatch(topic -> topics.contains(topic) || topic.equals(ProcedureQuestions.TOPIC))) {
+        if (!slots.keySet().stream()
+                .allMatch(topic -> topics.contains(topic) || topic.equals(ProcedureQuestions.TOPIC))) {
             fields.faultAt("topics", "The topics of the bank are " + topics + ".");
         }
         fields.build(() -> new Blueprint(id, version, audience, passPercent, fewest, asked, slots))

@@ -85,9 +85,7 @@ final class Draws {
 
     private List<BankQuestion> listAllowed(Handle handle) {
         List<String> ruleSets = store.findRuleSets(handle).orElse(papers.ruleSets());
-        return papers.bank()
-                .with(procedures.list(handle))
-                .allowed(Set.copyOf(ruleSets), store.getSwitches(handle));
+        return papers.bank().with(procedures.list(handle)).allowed(Set.copyOf(ruleSets), store.getSwitches(handle));
     }
 
     private static Quiz quiz(Blueprint plan, List<Question> questions) {

@@ -48,8 +48,8 @@ final class SiteProcedures {
                 .map(question -> ProcedureQuestions.procedureOf(question.id()))
                 .filter(procedure -> !procedure.isEmpty())
                 .collect(Collectors.toSet())
-                .forEach(procedure -> store.addHolder(
-                        handle, procedure.get(0), Integer.parseInt(procedure.get(1)), person, result));
+                .forEach(procedure ->
+                        store.addHolder(handle, procedure.get(0), Integer.parseInt(procedure.get(1)), person, result));
     }
 
     private ProcedureCard card(Handle handle, long record) {

@@ -23,15 +23,18 @@ record ProcedurePages(View view) {
         return new ProceduresPage(
                 view,
                 latest.stream()
-                        .map(row ->
-                                new ProceduresPage.Row(ALL + "/" + row.procedure(), row.machine(), version(row)))
+                        .map(row -> new ProceduresPage.Row(ALL + "/" + row.procedure(), row.machine(), version(row)))
                         .toList(),
                 view.has(Role.COORDINATOR));
     }
 
     private String version(VersionRow row) {
         return view.text(
-                "procedure.page.version", "version", row.version(), "day", view.words().day(row.at()));
+                "procedure.page.version",
+                "version",
+                row.version(),
+                "day",
+                view.words().day(row.at()));
     }
 
     ProcedurePage show(Procedures.Found found) {

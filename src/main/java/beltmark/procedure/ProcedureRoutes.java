@@ -55,8 +55,7 @@ public final class ProcedureRoutes {
 
     private void changeForm(Context ctx) {
         String id = procedure(ctx);
-        html.show(
-                ctx, pages(ctx).change(id, ProcedureForm.of(procedures.get(id).card()), Map.of()));
+        html.show(ctx, pages(ctx).change(id, ProcedureForm.of(procedures.get(id).card()), Map.of()));
     }
 
     private void enter(Context ctx) {

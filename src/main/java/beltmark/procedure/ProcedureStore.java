@@ -21,8 +21,7 @@ final class ProcedureStore {
             WHERE v.version = (SELECT max(n.version) FROM procedure_version n WHERE n.procedure = v.procedure)
             ORDER BY v.machine""";
 
-    private static final String LIST_VERSIONS =
-            VERSIONS + "WHERE v.procedure = :procedure ORDER BY v.version DESC";
+    private static final String LIST_VERSIONS = VERSIONS + "WHERE v.procedure = :procedure ORDER BY v.version DESC";
 
     private static final String LIST_HOLDERS = """
             SELECT p.name AS person, c.name AS crew, max(h.version) AS version

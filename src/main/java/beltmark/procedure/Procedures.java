@@ -53,8 +53,7 @@ public final class Procedures {
             if (versions.isEmpty()) {
                 throw new NotFound("procedure " + procedure);
             }
-            return new Found(
-                    entered(handle, versions.get(0)).card(), versions, store.listHolders(handle, procedure));
+            return new Found(entered(handle, versions.get(0)).card(), versions, store.listHolders(handle, procedure));
         });
     }
 
@@ -97,8 +96,7 @@ public final class Procedures {
             if (changes) {
                 Scope scope = Scope.procedure(entered.card().qualificationId());
                 LocalDate today = LocalDate.ofInstant(now, clock.getZone());
-                facts.add(
-                        handle, recorded.sequence(), NewFact.event(EventKind.PROCEDURE_CHANGED, scope, today));
+                facts.add(handle, recorded.sequence(), NewFact.event(EventKind.PROCEDURE_CHANGED, scope, today));
             }
         }
     }

@@ -85,7 +85,12 @@ class BankJourneyTest {
 
         Reply coal = trainer.get("/lockout/bank?rules=msha-coal&mark=MEMORY");
         assertEquals(1, coal.page().select("a[href^=/lockout/bank/]").size());
-        assertEquals("", trainer.get("/lockout/bank?topic=nothing").page().select("tbody th a").text());
+        assertEquals(
+                "",
+                trainer.get("/lockout/bank?topic=nothing")
+                        .page()
+                        .select("tbody th a")
+                        .text());
     }
 
     @Test
@@ -101,10 +106,8 @@ class BankJourneyTest {
                     QuizTaker.question(page).source().ruleSets().stream()
                             .anyMatch(rules -> rules.equals("msha-mnm") || rules.equals("site")),
                     page::text);
-            page = newHire.get(QuizTaker.answer(page, true)
-                    .page()
-                    .select("main a.button")
-                    .attr("href"));
+            page = newHire.get(
+                    QuizTaker.answer(page, true).page().select("main a.button").attr("href"));
         }
         assertEquals(1, count("SELECT count(*) FROM recordbook_entry WHERE kind = 'lockout.rules-chosen'"));
     }

@@ -83,7 +83,9 @@ class ProcedureJourneyTest {
     void whatSaysTheSameIsNoNewVersion() {
         enter(STEPS);
 
-        site.signIn(SampleSite.COORDINATOR).get("/procedures/mistral-north/change").send("reason", "nothing at all");
+        site.signIn(SampleSite.COORDINATOR)
+                .get("/procedures/mistral-north/change")
+                .send("reason", "nothing at all");
 
         assertEquals(1, count("SELECT count(*) FROM procedure_version"));
     }

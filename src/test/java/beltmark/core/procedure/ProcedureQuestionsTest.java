@@ -26,8 +26,7 @@ class ProcedureQuestionsTest {
                 .map(BankQuestion::id)
                 .toList();
 
-        assertEquals(
-                List.of("procedure.bora.3.order", "procedure.bora.3.points", "procedure.bora.3.proofs"), ids);
+        assertEquals(List.of("procedure.bora.3.order", "procedure.bora.3.points", "procedure.bora.3.proofs"), ids);
     }
 
     @Test
@@ -60,7 +59,8 @@ class ProcedureQuestionsTest {
 
         assertEquals(
                 2,
-                ProcedureQuestions.of(card(alike, List.of("Stop", "Isolate", "Lock"))).size());
+                ProcedureQuestions.of(card(alike, List.of("Stop", "Isolate", "Lock")))
+                        .size());
     }
 
     @Test
