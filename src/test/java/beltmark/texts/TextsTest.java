@@ -42,6 +42,7 @@ class TextsTest {
             "review.test.twice-value",
             "sheet.speed-unit.in",
             "sheet.speed-unit.mm",
+            "signoff.answer.no",
             "signoff.conveyor-suggestions",
             "web.site.name");
 
