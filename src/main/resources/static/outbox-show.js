@@ -98,9 +98,9 @@ const beltmarkShow = (() => {
       strip.hidden = Object.values(lines).every((found) => found.length === 0);
       forms().forEach((form) => lock(form, lines.waiting.find((entry) => entry.action === pathOf(form))));
     },
-    /** Fills a fresh form from the draft that is kept of it; a page that came back with it needs none. */
+    /** Fills a form that was never sent from the draft that is kept of it; one that came back needs none. */
     draft: (form, entry) => {
-      if (entry !== undefined && form.elements.operation.value !== entry.operation) {
+      if (entry !== undefined && form.querySelector("[data-now]")?.value === "") {
         fill(form, entry);
         notice(form, "outbox-restored", entry);
       }

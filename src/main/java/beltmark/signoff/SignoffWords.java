@@ -132,6 +132,9 @@ final class SignoffWords {
         if (name.equals(Findings.SPRINGS)) {
             return view.text("signoff.springs.title");
         }
+        if (name.equals(FinishReading.CENTRING.id())) {
+            return view.text("signoff.reading.centring.off");
+        }
         String measure = name.replaceFirst("-(left|right)$", ".$1");
         return measure.equals(name)
                 ? view.text("signoff.reading." + name + ".title")
