@@ -60,6 +60,8 @@ import beltmark.review.ReviewRoutes;
 import beltmark.sheet.SheetRoutes;
 import beltmark.sheet.Sheets;
 import beltmark.signoff.AssessorRoutes;
+import beltmark.signoff.PhotoRoutes;
+import beltmark.signoff.Photos;
 import beltmark.signoff.Signoff;
 import beltmark.signoff.SignoffRoutes;
 import beltmark.texts.Language;
@@ -173,6 +175,8 @@ public final class App implements AutoCloseable {
             new ReviewRoutes(review, views, html).register(routes);
             new BoardRoutes(new Board(database, content, clock), views, html).register(routes);
             new OutboxRoutes(assets, views, html).register(routes);
+            Photos photos = new Photos(database, book, clock, config.data().resolve("photos"));
+            new PhotoRoutes(signoff, photos, views, html).register(routes);
             new AssessorRoutes(signoff, views, html).register(routes);
             new SignoffRoutes(signoff, views, html).register(routes);
         });
