@@ -102,7 +102,7 @@ const beltmarkShow = (() => {
     draft: (form, entry) => {
       if (entry !== undefined && form.querySelector("[data-now]")?.value === "") {
         fill(form, entry);
-        notice(form, "outbox-restored", entry);
+        form.prepend(notice(form, "outbox-restored", entry));
       }
     },
     /** Says in a form that it was not sent, and whether it is kept. */
