@@ -1,6 +1,7 @@
 package beltmark.ownrecord;
 
 import java.time.Instant;
+import java.util.List;
 
 /**
  * A record of a person.
@@ -16,11 +17,11 @@ import java.time.Instant;
 record OwnEntry(
         long record, String kind, String about, String by, Instant happenedAt, Instant recordedAt, String body) {
 
-    private static final String OF_PAPERS = "paper.";
+    private static final List<String> OF_TESTS = List.of("paper.", "lockout.");
 
-    /** {@return whether this belongs to a test paper, which may still be under way} */
-    boolean isOfPaper() {
-        return kind.startsWith(OF_PAPERS);
+    /** {@return whether this belongs to a paper or a quiz, which may still be under way} */
+    boolean isOfTest() {
+        return OF_TESTS.stream().anyMatch(kind::startsWith);
     }
 
     /** {@return the same record without what was recorded} */

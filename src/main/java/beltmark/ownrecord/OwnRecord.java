@@ -9,8 +9,8 @@ import java.util.List;
 /** All records of a person. */
 public final class OwnRecord {
 
-    /** Longer than any paper may take: what stands in the record of one that is under way would help. */
-    private static final Duration PAPERS_SEALED = Duration.ofDays(1);
+    /** Longer than a paper or a quiz takes: the record of one that is under way names what is still to come. */
+    private static final Duration TESTS_SEALED = Duration.ofDays(1);
 
     private final Database database;
     private final Clock clock;
@@ -23,9 +23,9 @@ public final class OwnRecord {
 
     /** {@return what a person did and what was decided of them, in the order recorded} */
     List<OwnEntry> list(long personId) {
-        Instant open = clock.instant().minus(PAPERS_SEALED);
+        Instant open = clock.instant().minus(TESTS_SEALED);
         return database.read(handle -> store.list(handle, personId)).stream()
-                .map(entry -> entry.isOfPaper() && entry.recordedAt().isAfter(open) ? entry.withoutBody() : entry)
+                .map(entry -> entry.isOfTest() && entry.recordedAt().isAfter(open) ? entry.withoutBody() : entry)
                 .toList();
     }
 }

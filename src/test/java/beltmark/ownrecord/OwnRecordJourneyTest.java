@@ -10,7 +10,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.StringReader;
-import java.time.Instant;
+import java.time.Duration;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -73,9 +73,19 @@ class OwnRecordJourneyTest {
     }
 
     @Test
-    void aPaperUnderWayStaysSealedForADay() {
-        OwnEntry entry = new OwnEntry(1, "paper.opened", "A", "A", Instant.EPOCH, Instant.EPOCH, "{\"seed\":1}");
-        assertTrue(entry.isOfPaper());
-        assertEquals("{}", entry.withoutBody().body());
+    void aQuizUnderWayStaysSealedForADay() throws IOException {
+        Browser browser = site.signIn(SampleSite.NEW_HIRE);
+        browser.get("/lockout").sendTo("/lockout");
+        assertEquals(0, lastEntry(browser).get("body").size());
+        site.clock().move(Duration.ofDays(1));
+        assertTrue(lastEntry(site.signIn(SampleSite.NEW_HIRE)).get("body").size() > 0);
+    }
+
+    private static JsonNode lastEntry(Browser browser) throws IOException {
+        JsonNode entries =
+                new ObjectMapper().readTree(browser.get("/my-record.json").body());
+        JsonNode last = entries.get(entries.size() - 1);
+        assertEquals("lockout.sitting", last.get("kind").asText());
+        return last;
     }
 }
