@@ -95,17 +95,7 @@ public final class Judge {
     private Standing valid(QualificationRule rule, List<NeedCheck> checks, LocalDate lastDay) {
         LocalDate quietUntil = findQuietUntil(rule).orElse(null);
         LocalDate window = on.plusDays(rule.dueSoonDays());
-        List<Finding> soon = new ArrayList<>();
-        for (NeedCheck check : checks) {
-            LocalDate last = check.days().find(on).orElseThrow().last();
-            check.runsOut()
-                    .filter(finding -> !last.isAfter(window))
-                    .ifPresent(finding -> soon.add(finding.with("lastDay", last)));
-        }
-        if (!lastDay.isAfter(window)
-                && soon.stream().noneMatch(one -> lastDay(one).equals(lastDay))) {
-            soon.add(Finding.until(Reason.NEW_RULE, lastDay));
-        }
+        List<Finding> soon = lastDay.isAfter(window) ? new ArrayList<>() : runningOut(checks, lastDay, window);
         if (quietUntil != null && !quietUntil.isAfter(window)) {
             soon.add(Finding.until(Reason.ABSENCE_NEAR, quietUntil));
         }
@@ -113,6 +103,21 @@ public final class Judge {
         return soon.isEmpty()
                 ? new Standing(Status.CLEARED, List.of(Finding.until(Reason.ALL_MET, lastDay)), lastDay, quietUntil)
                 : new Standing(Status.DUE_SOON, soon, lastDay(soon.get(0)), quietUntil);
+    }
+
+    /** {@return what ends within the window; a need that a new version no longer has, or not so soon, does not} */
+    private List<Finding> runningOut(List<NeedCheck> checks, LocalDate lastDay, LocalDate window) {
+        List<Finding> soon = new ArrayList<>();
+        for (NeedCheck check : checks) {
+            LocalDate last = check.days().find(on).orElseThrow().last();
+            check.runsOut()
+                    .filter(finding -> !last.isBefore(lastDay) && !last.isAfter(window))
+                    .ifPresent(finding -> soon.add(finding.with("lastDay", last)));
+        }
+        if (soon.stream().noneMatch(one -> lastDay(one).equals(lastDay))) {
+            soon.add(Finding.until(Reason.NEW_RULE, lastDay));
+        }
+        return soon;
     }
 
     private static LocalDate lastDay(Finding finding) {
