@@ -20,8 +20,12 @@ import beltmark.demo.DemoPractice;
 import beltmark.demo.DemoQuiz;
 import beltmark.demo.DemoYear;
 import beltmark.demo.DemoYearPlayer;
+import beltmark.expiry.Expiry;
+import beltmark.expiry.ExpiryRoutes;
 import beltmark.glossary.GlossaryRoutes;
 import beltmark.hardware.HardwareRoutes;
+import beltmark.jobcheck.JobCheck;
+import beltmark.jobcheck.JobCheckRoutes;
 import beltmark.keys.KeyFolder;
 import beltmark.lockout.Lockout;
 import beltmark.lockout.LockoutRoutes;
@@ -174,6 +178,9 @@ public final class App implements AutoCloseable {
             new LockoutRoutes(lockout, views, html).register(routes);
             new ReviewRoutes(review, views, html).register(routes);
             new BoardRoutes(new Board(database, content, clock), views, html).register(routes);
+            new JobCheckRoutes(new JobCheck(database, content, clock), views, html).register(routes);
+            new ExpiryRoutes(new Expiry(database, book, content, clock), texts, keys.key("calendar"), views, html)
+                    .register(routes);
             new OutboxRoutes(assets, views, html).register(routes);
             Photos photos = new Photos(database, book, clock, config.data().resolve("photos"));
             new PhotoRoutes(signoff, photos, views, html).register(routes);

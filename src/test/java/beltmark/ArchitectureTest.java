@@ -35,7 +35,7 @@ import org.jdbi.v3.core.Handle;
 class ArchitectureTest {
 
     private static final String FEATURES =
-            "beltmark.(practice|lockout|review|signoff|board|hardware|glossary|sheet|ownrecord|certificate|bank|procedure)..";
+            "beltmark.(practice|lockout|review|signoff|board|jobcheck|expiry|hardware|glossary|sheet|ownrecord|certificate|bank|procedure)..";
 
     private static final DescribedPredicate<JavaClass> STORES = DescribedPredicate.describe(
             "stores", type -> outermost(type).getSimpleName().endsWith("Store"));
@@ -148,6 +148,8 @@ class ArchitectureTest {
                     "beltmark.review..",
                     "beltmark.signoff..",
                     "beltmark.board..",
+                    "beltmark.jobcheck..",
+                    "beltmark.expiry..",
                     "beltmark.hardware..",
                     "beltmark.sheet..",
                     "beltmark.ownrecord..",

@@ -2,6 +2,7 @@ package beltmark.board;
 
 import beltmark.content.Content;
 import beltmark.core.problem.ProblemFamily;
+import beltmark.core.qualification.CleanNeed;
 import beltmark.core.qualification.Judge;
 import beltmark.core.qualification.QualificationRule;
 import beltmark.db.Database;
@@ -89,7 +90,8 @@ public final class Board {
 
     /** {@return where everybody stands who was asked for, for a file} */
     Map<Member, Judge> mapJudges(Visitor visitor, BoardQuery query) {
-        return database.read(handle -> judges(handle, listChosen(handle, crew(visitor, query), query), query.asOf()));
+        return database.read(handle ->
+                judges(handle, listChosen(handle, crew(visitor, query), query), query.asOf(), standings.mostClean()));
     }
 
     private static long crew(Visitor visitor, BoardQuery query) {
@@ -106,7 +108,7 @@ public final class Board {
         List<String> qualifications =
                 listRules(query).stream().map(QualificationRule::id).toList();
         List<Member> chosen = new ArrayList<>();
-        judges(handle, everybody, query.asOf()).forEach((member, judge) -> {
+        judges(handle, everybody, query.asOf(), standings.mostClean()).forEach((member, judge) -> {
             if (qualifications.stream()
                     .anyMatch(id -> judge.standing(id).status().id().equals(query.status()))) {
                 chosen.add(member);
@@ -124,9 +126,9 @@ public final class Board {
                 .toList();
     }
 
-    private Map<Member, Judge> judges(Handle handle, List<Member> members, AsOf asOf) {
-        Map<Long, Judge> judges = standings.judges(
-                handle, members.stream().map(Member::id).toList(), asOf.on(), asOf.knownAt(clock.getZone()));
+    private Map<Member, Judge> judges(Handle handle, List<Member> members, AsOf asOf, int mostClean) {
+        List<Long> people = members.stream().map(Member::id).toList();
+        Map<Long, Judge> judges = standings.judges(handle, people, asOf.on(), asOf.knownAt(clock.getZone()), mostClean);
         Map<Member, Judge> byMember = new LinkedHashMap<>();
         for (Member member : members) {
             Judge judge = judges.get(member.id());
@@ -147,7 +149,7 @@ public final class Board {
                 .forEach(one ->
                         sat.put(one.person(), Map.of(one.quiz(), LocalDate.ofInstant(one.at(), clock.getZone()))));
         Map<Member, PersonFacts> facts = new LinkedHashMap<>();
-        judges(handle, members, asOf)
+        judges(handle, members, asOf, CleanNeed.MOST)
                 .forEach((member, judge) -> facts.put(
                         member,
                         new PersonFacts(

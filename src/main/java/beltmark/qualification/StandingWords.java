@@ -2,6 +2,7 @@ package beltmark.qualification;
 
 import beltmark.core.qualification.Finding;
 import beltmark.core.qualification.Standing;
+import beltmark.core.qualification.Status;
 import beltmark.core.units.Word;
 import beltmark.texts.Words;
 import java.util.HashMap;
@@ -22,6 +23,17 @@ public record StandingWords(Words words) {
             "paper", id -> "qualification.paper." + id,
             "qualification", id -> "qualification.name." + id,
             "event", id -> "qualification.event." + id);
+
+    /** {@return the sign that goes before the word of a status} */
+    public static String sign(Status status) {
+        return switch (status) {
+            case IN_TRAINING -> "…";
+            case CLEARED -> "✓";
+            case DUE_SOON -> "!";
+            case LAPSED -> "✕";
+            case HELD -> "■";
+        };
+    }
 
     /** {@return the name of a qualification} */
     public String name(String qualification) {

@@ -46,18 +46,37 @@ public final class Standings {
         return new Judge(rules, facts, on, asKnownAt);
     }
 
-    /** {@return a judge for each person, in the order given; five statements for however many people} */
-    public Map<Long, Judge> judges(Handle handle, Collection<Long> people, LocalDate on, Instant asKnownAt) {
+    /**
+     * {@return a judge for each person, in the order given; five statements for however many people}
+     *
+     * @param mostClean how many clean problems of each family are read; {@link #mostClean()} to judge by
+     */
+    public Map<Long, Judge> judges(
+            Handle handle, Collection<Long> people, LocalDate on, Instant asKnownAt, int mostClean) {
         Map<Long, Judge> judges = new LinkedHashMap<>();
-        mapFacts(handle, people, on, asKnownAt)
+        mapFacts(handle, people, on, asKnownAt, mostClean)
                 .forEach((person, facts) -> judges.put(person, new Judge(rules, facts, on, asKnownAt)));
         return judges;
     }
 
     /** {@return what is on record about each person, for any day up to the one given} */
     public Map<Long, Facts> mapFacts(Handle handle, Collection<Long> people, LocalDate on, Instant asKnownAt) {
+        return mapFacts(handle, people, on, asKnownAt, mostClean());
+    }
+
+    /** {@return how many clean problems of a family any rule asks for} */
+    public int mostClean() {
+        return rules.all().stream()
+                .flatMap(rule -> rule.needs().clean().stream())
+                .mapToInt(CleanNeed::count)
+                .max()
+                .orElse(0);
+    }
+
+    private Map<Long, Facts> mapFacts(
+            Handle handle, Collection<Long> people, LocalDate on, Instant asKnownAt, int mostClean) {
         List<Fact> forMany = store.listForMany(handle, asKnownAt);
-        Map<Long, List<Fact>> own = store.mapOwn(handle, people, asKnownAt, CleanNeed.MOST);
+        Map<Long, List<Fact>> own = store.mapOwn(handle, people, asKnownAt, mostClean);
         Map<Long, List<Activity>> activity = store.mapActivity(handle, people, on, asKnownAt);
         Map<Long, Facts> facts = new LinkedHashMap<>();
         for (long person : people) {

@@ -26,6 +26,8 @@ public record Errand(String word, String path, Set<Role> roles) {
             new Errand("review", "/review", Set.of(Role.COORDINATOR)),
             new Errand("assessors", "/sign-off/assessors", Set.of(Role.COORDINATOR)),
             new Errand("board-too", "/board", Set.of(Role.COORDINATOR)),
+            new Errand("job-check", "/job-check", Set.of(Role.SUPERVISOR, Role.COORDINATOR)),
+            new Errand("expiry", "/expiry", Set.of(Role.SUPERVISOR, Role.COORDINATOR)),
             new Errand("people", "/people", Set.of(Role.ADMIN, Role.SUPERVISOR)),
             new Errand("practice", "/practice", EVERYBODY),
             new Errand("packs", "/packs", Set.of(Role.TRAINER)),

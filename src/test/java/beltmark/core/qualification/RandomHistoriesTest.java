@@ -28,8 +28,7 @@ class RandomHistoriesTest {
             LocalDate on = day(random.nextInt(1_000));
             // knowledge of that day, of an earlier one, of a later one, or all there is
             LocalDate known = on.plusDays(List.of(0, 0, -40, 40, 5_000).get(random.nextInt(5)));
-            return new Question(
-                    new RandomHistory(seed), IDS.get(random.nextInt(IDS.size())), on, History.end(known));
+            return new Question(new RandomHistory(seed), IDS.get(random.nextInt(IDS.size())), on, History.end(known));
         }
 
         Standing judge() {

@@ -20,10 +20,23 @@ final class RandomHistory {
 
     private static final int DAYS = 900;
     private static final List<FactKind> KINDS = List.of(
-            FactKind.CLEAN, FactKind.CLEAN, FactKind.CLEAN, FactKind.QUIZ_PASSED, FactKind.QUIZ_PASSED,
-            FactKind.QUIZ_PASSED, FactKind.PAPER_PASSED, FactKind.PAPER_PASSED, FactKind.DEMONSTRATION,
-            FactKind.DEMONSTRATION, FactKind.DEMONSTRATION, FactKind.HOLD, FactKind.EVENT, FactKind.EVENT,
-            FactKind.RELEASE, FactKind.RELEASE, FactKind.WITHDRAWAL);
+            FactKind.CLEAN,
+            FactKind.CLEAN,
+            FactKind.CLEAN,
+            FactKind.QUIZ_PASSED,
+            FactKind.QUIZ_PASSED,
+            FactKind.QUIZ_PASSED,
+            FactKind.PAPER_PASSED,
+            FactKind.PAPER_PASSED,
+            FactKind.DEMONSTRATION,
+            FactKind.DEMONSTRATION,
+            FactKind.DEMONSTRATION,
+            FactKind.HOLD,
+            FactKind.EVENT,
+            FactKind.EVENT,
+            FactKind.RELEASE,
+            FactKind.RELEASE,
+            FactKind.WITHDRAWAL);
     private static final List<EventKind> EVENTS = List.of(
             EventKind.RETRAINING_ORDERED,
             EventKind.INSPECTION_FAILED,
@@ -59,8 +72,7 @@ final class RandomHistory {
         long by = kind == FactKind.DEMONSTRATION ? (random.nextInt(6) == 0 ? PERSON : SUPERVISOR) : 0;
         boolean points = kind == FactKind.RELEASE || kind == FactKind.WITHDRAWAL;
         long of = points ? pointed(kind) : 0;
-        facts.add(new Fact(
-                record, kind, scope, subject(kind), by, of, day(time.on), History.end(day(time.told))));
+        facts.add(new Fact(record, kind, scope, subject(kind), by, of, day(time.on), History.end(day(time.told))));
     }
 
     /** Days of work of any kind, told at once or late, in the order in which they are told. */
@@ -91,9 +103,8 @@ final class RandomHistory {
 
     /** {@return what the database hands over for a day and a moment: gaps, what was told late, and the last day} */
     List<Activity> read(LocalDate on, java.time.Instant known) {
-        List<Activity> told = activity.stream()
-                .filter(one -> !one.knownAt().isAfter(known))
-                .toList();
+        List<Activity> told =
+                activity.stream().filter(one -> !one.knownAt().isAfter(known)).toList();
         List<Activity> read = new ArrayList<>(told.stream()
                 .filter(one -> one.gapDays() >= Consequence.SHORTEST_ABSENCE || late.contains(one))
                 .toList());
@@ -133,9 +144,8 @@ final class RandomHistory {
     /** A release points at a hold or an event if there is one, a withdrawal at anything. */
     private long pointed(FactKind kind) {
         List<Long> able = facts.stream()
-                .filter(fact -> kind == FactKind.WITHDRAWAL
-                        || fact.kind() == FactKind.HOLD
-                        || fact.kind() == FactKind.EVENT)
+                .filter(fact ->
+                        kind == FactKind.WITHDRAWAL || fact.kind() == FactKind.HOLD || fact.kind() == FactKind.EVENT)
                 .map(Fact::record)
                 .toList();
         return able.isEmpty() ? 1 : able.get(random.nextInt(able.size()));

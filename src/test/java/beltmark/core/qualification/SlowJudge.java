@@ -94,13 +94,12 @@ final class SlowJudge {
         Needs needs = rule.needs();
         return needs.clean().stream().allMatch(need -> clean(need.family(), day) >= need.count())
                 && needs.quiz().stream()
-                        .allMatch(need -> counting(
-                                        id, FactKind.QUIZ_PASSED, need.id(), need.days(), Needs.Kind.QUIZ, day)
-                                >= 1)
+                        .allMatch(need ->
+                                counting(id, FactKind.QUIZ_PASSED, need.id(), need.days(), Needs.Kind.QUIZ, day) >= 1)
                 && needs.papers().stream()
-                        .allMatch(need -> counting(
-                                        id, FactKind.PAPER_PASSED, need.id(), need.days(), Needs.Kind.PAPERS, day)
-                                >= 1)
+                        .allMatch(need ->
+                                counting(id, FactKind.PAPER_PASSED, need.id(), need.days(), Needs.Kind.PAPERS, day)
+                                        >= 1)
                 && needs.demonstrations().stream()
                         .allMatch(need -> counting(
                                         id,
@@ -123,7 +122,8 @@ final class SlowJudge {
     private long counting(String id, FactKind kind, String subject, int days, Needs.Kind need, LocalDate day) {
         return facts.stream()
                 .filter(fact -> fact.kind() == kind && fact.subject().equals(subject) && fact.by() != person)
-                .filter(fact -> !fact.on().isAfter(day) && !fact.on().plusDays(days).isBefore(day))
+                .filter(fact ->
+                        !fact.on().isAfter(day) && !fact.on().plusDays(days).isBefore(day))
                 .filter(fact -> !isEnded(id, fact, need, day))
                 .count();
     }
@@ -141,18 +141,15 @@ final class SlowJudge {
     private boolean isAbsence(String id, LocalDate last, Fact fact, Needs.Kind need, LocalDate day) {
         return rules.versions(id).stream()
                 .flatMap(rule -> rule.consequences().stream())
-                .filter(one -> one.event() == EventKind.LONG_ABSENCE && one.again().contains(need))
+                .filter(one ->
+                        one.event() == EventKind.LONG_ABSENCE && one.again().contains(need))
                 .anyMatch(one -> {
                     LocalDate absent = last.plusDays(one.afterDays() + 1L);
                     boolean quiet = active.subSet(last.plusDays(1), absent).isEmpty();
                     boolean counted = rules.findValid(id, absent)
                             .filter(rule -> rule.consequences().contains(one))
                             .isPresent();
-                    return quiet
-                            && counted
-                            && !absent.isAfter(day)
-                            && !absent.isAfter(on)
-                            && absent.isAfter(fact.on());
+                    return quiet && counted && !absent.isAfter(day) && !absent.isAfter(on) && absent.isAfter(fact.on());
                 });
     }
 

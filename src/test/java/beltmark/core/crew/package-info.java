@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.core.crew;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.expiry;
+
+import org.jspecify.annotations.NullMarked;

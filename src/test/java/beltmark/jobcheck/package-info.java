@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.jobcheck;
+
+import org.jspecify.annotations.NullMarked;
