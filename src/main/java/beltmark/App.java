@@ -16,6 +16,7 @@ import beltmark.db.Database;
 import beltmark.demo.DemoAssessors;
 import beltmark.demo.DemoClock;
 import beltmark.demo.DemoDemonstrations;
+import beltmark.demo.DemoEvents;
 import beltmark.demo.DemoPractice;
 import beltmark.demo.DemoQuiz;
 import beltmark.demo.DemoYear;
@@ -204,7 +205,8 @@ public final class App implements AutoCloseable {
                                 words),
                         new DemoAssessors(people, signoff, content.cards()),
                         new DemoDemonstrations(
-                                people, signoff, words, DemoPeople.read().pin()))
+                                people, signoff, words, DemoPeople.read().pin()),
+                        new DemoEvents(database, people, clock))
                 .play(DemoYear.read());
     }
 

@@ -14,8 +14,10 @@ import java.util.List;
  * @param practice problems worked
  * @param lockout quizzes sat
  * @param demonstrations set-ups shown and signed
+ * @param events what the coordinator put on record about somebody
  */
-public record DemoYear(List<Practised> practice, List<Sat> lockout, List<Shown> demonstrations) {
+public record DemoYear(
+        List<Practised> practice, List<Sat> lockout, List<Shown> demonstrations, List<Happened> events) {
 
     private static final ObjectReader READER = new YAMLMapper(YAMLFactory.builder()
                     .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
@@ -60,10 +62,22 @@ public record DemoYear(List<Practised> practice, List<Sat> lockout, List<Shown> 
      */
     record Shown(String who, String by, int daysAgo, String card, String tip, String conveyor) implements Event {}
 
+    /**
+     * An event that a qualification may hang on.
+     *
+     * @param who the person
+     * @param by who put it on record
+     * @param daysAgo when
+     * @param event the id of the event
+     * @param reason why, in words
+     */
+    record Happened(String who, String by, int daysAgo, String event, String reason) implements Event {}
+
     public DemoYear {
         practice = List.copyOf(practice);
         lockout = List.copyOf(lockout);
         demonstrations = List.copyOf(demonstrations);
+        events = List.copyOf(events);
     }
 
     /** {@return what the file shipped with the program says} */

@@ -9,6 +9,7 @@ import beltmark.Browser.Reply;
 import beltmark.SampleDemonstration;
 import beltmark.SampleSite;
 import beltmark.SampleWork;
+import beltmark.core.qualification.Scope;
 import beltmark.qualification.FactBook;
 import beltmark.qualification.NewFact;
 import beltmark.recordbook.Entry;
@@ -84,6 +85,7 @@ class BoardJourneyTest {
         Reply board = browser.get("/board");
         List<String> links = row(board).select("td a").eachAttr("href");
         assertEquals(row(board).select("td").size(), links.size());
+        assertEquals(board.page().select("thead tr:last-child th").size() - 1, links.size());
         links.forEach(link -> assertEquals(200, browser.get(link).status(), link));
         for (String column : List.of("practice-bench", "quiz-lockout", "demonstration-" + CARD)) {
             Reply evidence = browser.get(cell(board, column).select("a").attr("href"));
@@ -194,6 +196,82 @@ class BoardJourneyTest {
         assertEquals(404, site.signIn(SampleSite.SUPERVISOR).get(path).status());
     }
 
+    @Test
+    void anyDayCanBeAskedForAsKnownThenOrByNow() {
+        meetEveryNeed();
+        site.clock().move(Duration.ofDays(10));
+        Browser supervisor = site.signIn(SampleSite.SUPERVISOR);
+        String column = "qualification-" + CARD;
+        assertEquals("… in training", cell(supervisor.get("/board?on=2026-03-04"), column).text());
+        assertEquals(
+                "✓ cleared until 5 Mar 2027",
+                cell(supervisor.get("/board?on=2026-03-05"), column).text());
+        assertEquals(
+                "✕ lapsed ended 5 Mar 2027",
+                cell(supervisor.get("/board?on=2027-03-06"), column).text());
+        withdrawQuiz();
+        assertEquals(
+                "✓ cleared until 5 Mar 2027",
+                cell(supervisor.get("/board?on=2026-03-05"), column).text(),
+                "as known then");
+        assertEquals(
+                "… in training",
+                cell(supervisor.get("/board?on=2026-03-05&known=now"), column).text(),
+                "with what was told later");
+        assertEquals("… in training", cell(supervisor.get("/board"), column).text());
+    }
+
+    @Test
+    void theEvidenceOfADayLeavesOutWhatCameLater() {
+        Browser browser = site.signIn(SampleSite.NEW_HIRE);
+        SampleWork.clean(browser, "bench", "1");
+        site.clock().move(Duration.ofDays(1));
+        browser = site.signIn(SampleSite.NEW_HIRE);
+        SampleWork.clean(browser, "bench", "2");
+        Reply then = browser.get("/board/me/practice-bench?on=2026-03-05");
+        assertEquals(1, then.page().select(".thing").size());
+        assertTrue(then.text().contains("As of 5 Mar 2026."), then.text());
+        assertEquals(
+                2,
+                browser.get("/board/me/practice-bench").page().select(".thing").size());
+    }
+
+    @Test
+    void theBoardIsFilteredByHardwareAndStatus() {
+        meetEveryNeed();
+        Browser supervisor = site.signIn(SampleSite.SUPERVISOR);
+        Reply narrow = supervisor.get("/board?card=" + CARD);
+        assertFalse(narrow.page().select("thead").text().contains("Wide-belt rig"));
+        Reply cleared = supervisor.get("/board?status=cleared");
+        assertEquals(1, cleared.page().select("tbody tr:has(td)").size());
+        assertEquals(404, supervisor.get("/board?card=moon-rig").status());
+        assertEquals(200, supervisor.get("/board?status=moon&on=never&page=99").status());
+    }
+
+    @Test
+    void theFileHasARowForEachPersonAndQualification() {
+        Reply file = site.signIn(SampleSite.SUPERVISOR).get("/board.csv?card=" + CARD);
+        // four people of the crew with two qualifications each, and the names of the columns
+        assertEquals(9, file.body().lines().count(), file::body);
+        assertTrue(file.body().contains("Mateo Quispe,Pier crew,Narrow-belt rig,in training,"), file::body);
+    }
+
+    /** A correction, as a feature records it. */
+    private void withdrawQuiz() {
+        long person = site.personId(SampleSite.NEW_HIRE);
+        site.database()
+                .write(handle -> {
+                    long result = handle.createQuery("SELECT seq FROM lockout_result")
+                            .mapTo(Long.class)
+                            .one();
+                    long correction = append(handle, person, "lockout.correction", new Opened("lockout"));
+                    LocalDate today = LocalDate.ofInstant(site.clock().instant(), ZoneOffset.UTC);
+                    new FactBook().add(handle, correction, NewFact.withdrawal(Scope.person(person), result, today));
+                    return correction;
+                })
+                .join();
+    }
+
     private void meetEveryNeed() {
         Browser browser = site.signIn(SampleSite.NEW_HIRE);
         for (String family : List.of("bench", "mount-marks", "orientation", "spring-length")) {
@@ -254,6 +332,6 @@ class BoardJourneyTest {
     }
 
     private Element cell(Reply board, String column) {
-        return row(board).select("td:has(a[href$=/" + column + "])").get(0);
+        return row(board).select("td:has(a[href*=/" + column + "])").get(0);
     }
 }

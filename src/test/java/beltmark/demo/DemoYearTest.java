@@ -1,9 +1,13 @@
 package beltmark.demo;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import beltmark.Browser;
+import beltmark.Browser.Reply;
 import beltmark.SampleSite;
+import beltmark.core.qualification.Status;
 import beltmark.recordbook.RecordBook;
 import beltmark.recordbook.Verification;
 import org.junit.jupiter.api.AfterAll;
@@ -51,6 +55,24 @@ class DemoYearTest {
     void theBoardShowsIt() {
         String board = site.signIn(SampleSite.SUPERVISOR).get("/board").text();
         assertTrue(board.contains("cleared until"), board);
+    }
+
+    @Test
+    void everyStatusIsSomewhereOnTheBoard() {
+        Browser coordinator = site.signIn(SampleSite.COORDINATOR);
+        for (Status status : Status.values()) {
+            Reply board = coordinator.get("/board?status=" + status.id());
+            assertFalse(board.page().select("td.stands-" + status.id()).isEmpty(), status.id());
+        }
+    }
+
+    @Test
+    void theOrderThatHoldsSomebodyIsBehindTheCell() {
+        Reply evidence = site.signIn(SampleSite.COORDINATOR)
+                .get("/board/" + site.personId("Yusuf Demirkan") + "/qualification-lockout");
+        assertTrue(evidence.text().contains("Retraining ordered: held back since 21 Feb 2026."), evidence.text());
+        assertTrue(evidence.text().contains("His lock was left off"), evidence.text());
+        assertTrue(evidence.text().contains("by Hanneke Visser"), evidence.text());
     }
 
     private static int count(String from) {
