@@ -45,8 +45,11 @@ public record StandingWords(Words words) {
         return words.say("qualification.status." + standing.status().id());
     }
 
-    /** {@return until when, or since when no longer; empty when there is nothing to date} */
+    /** {@return until when, since when no longer, or since when held; empty when there is nothing to date} */
     public String day(Standing standing) {
+        if (standing.status() == Status.HELD) {
+            return say("qualification.since", standing.reasons().get(0));
+        }
         String key = standing.status().isValid() ? "qualification.until" : "qualification.ended";
         return standing.findLastDay()
                 .map(last -> words.say(key, Map.of("day", words.day(last))))
