@@ -131,7 +131,9 @@ public final class LargeSite {
     private static void fill(App app, int answers) throws IOException {
         String script;
         try (var file = LargeSite.class.getResourceAsStream("/beltmark/large-site.sql")) {
-            byte[] bytes = file == null ? Files.readAllBytes(Path.of("src/jmh/resources/beltmark/large-site.sql")) : file.readAllBytes();
+            byte[] bytes = file == null
+                    ? Files.readAllBytes(Path.of("src/jmh/resources/beltmark/large-site.sql"))
+                    : file.readAllBytes();
             script = new String(bytes, StandardCharsets.UTF_8);
         }
         long days = Math.max(1, 365L * answers / ANSWERS_A_YEAR);
@@ -139,7 +141,8 @@ public final class LargeSite {
                 .write(handle -> {
                     for (String statement : script.split(";\\s*\n", -1)) {
                         if (!statement.isBlank()) {
-                            handle.execute(statement.replace(":answers", Integer.toString(answers))
+                            handle.execute(statement
+                                    .replace(":answers", Integer.toString(answers))
                                     .replace(":days", Long.toString(days)));
                         }
                     }

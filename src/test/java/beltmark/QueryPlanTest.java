@@ -24,8 +24,8 @@ import org.junit.jupiter.api.io.TempDir;
 class QueryPlanTest {
 
     /** Tables with a row for each record; the record's number is their key. */
-    private static final Pattern OF_RECORDS =
-            Pattern.compile("(?i)\\b(recordbook_entry|lockout_(?:sitting|answer|result)"
+    private static final Pattern OF_RECORDS = Pattern.compile(
+            "(?i)\\b(recordbook_entry|lockout_(?:sitting|answer|result)"
                     + "|practice_(?:attempt|answer|figure)|signoff_demonstration|qualification_(?:fact|activity))\\b(?: AS)? ?([a-z]\\b)?");
 
     /** The export is the whole history, and what it is built on is never run by itself. */

@@ -16,8 +16,7 @@ import java.util.List;
  * @param demonstrations set-ups shown and signed
  * @param events what the coordinator put on record about somebody
  */
-public record DemoYear(
-        List<Practised> practice, List<Sat> lockout, List<Shown> demonstrations, List<Happened> events) {
+public record DemoYear(List<Practised> practice, List<Sat> lockout, List<Shown> demonstrations, List<Happened> events) {
 
     private static final ObjectReader READER = new YAMLMapper(YAMLFactory.builder()
                     .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)

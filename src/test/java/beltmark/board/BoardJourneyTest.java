@@ -202,7 +202,9 @@ class BoardJourneyTest {
         site.clock().move(Duration.ofDays(10));
         Browser supervisor = site.signIn(SampleSite.SUPERVISOR);
         String column = "qualification-" + CARD;
-        assertEquals("… in training", cell(supervisor.get("/board?on=2026-03-04"), column).text());
+        assertEquals(
+                "… in training",
+                cell(supervisor.get("/board?on=2026-03-04"), column).text());
         assertEquals(
                 "✓ cleared until 5 Mar 2027",
                 cell(supervisor.get("/board?on=2026-03-05"), column).text());
