@@ -44,7 +44,6 @@ class TextsTest {
             "review.test.twice-value",
             "sheet.speed-unit.in",
             "sheet.speed-unit.mm",
-            "signoff.answer.no",
             "signoff.conveyor-suggestions",
             "web.site.name");
 
