@@ -6,7 +6,6 @@ import beltmark.core.problem.Given;
 import beltmark.core.problem.Recipe;
 import beltmark.core.setup.HardwareCard;
 import beltmark.core.units.Angle;
-import beltmark.core.units.Length;
 import java.util.List;
 import java.util.Optional;
 
@@ -21,19 +20,12 @@ public final class BladeAngle implements Recipe {
     private static final double SQUARE = 90;
 
     private final FamilyRanges ranges;
-    private final List<Length> arms;
-    private final List<Length> heights;
-    private final List<Length> lows;
 
     /** Makes the recipe; throws {@link IllegalArgumentException} when a range is missing. */
     public BladeAngle(FamilyRanges ranges, List<HardwareCard> cards) {
         this.ranges = ranges;
-        this.arms = BothTapes.of(ranges.length("arm"));
-        this.heights = BothTapes.of(ranges.length("armHeight"));
-        this.lows = BothTapes.of(ranges.length("mountedLow"));
-        ranges.number("present");
-        ranges.number("wanted");
-        ranges.number("slope");
+        List.of("present", "wanted", "slope").forEach(ranges::number);
+        List.of("arm", "armHeight", "mountedLow").forEach(ranges::length);
     }
 
     @Override
@@ -42,7 +34,10 @@ public final class BladeAngle implements Recipe {
         Angle wanted = new Angle(draw.number(ranges.number("wanted")));
         double slope = draw.number(ranges.number("slope"));
         Angle signed = new Angle(draw.below(2) == 0 ? slope : -slope);
-        AngleScene.Arm arm = new AngleScene.Arm(draw.oneOf(arms), draw.oneOf(heights), draw.oneOf(lows));
+        AngleScene.Arm arm = new AngleScene.Arm(
+                draw.length(ranges.length("arm")),
+                draw.length(ranges.length("armHeight")),
+                draw.length(ranges.length("mountedLow")));
         double lean = Math.abs(wanted.degrees() + signed.degrees() - SQUARE);
         if (Math.abs(present.degrees() - wanted.degrees()) < LEAST_TURN || lean < LEAST_LEAN) {
             return Optional.empty();
