@@ -102,9 +102,7 @@ public record EdgeLoads(PreciseLength eccentricity, LineLoad left, LineLoad righ
         Limits.notNegative("rightForce", right);
         Limits.notNegative("weight", weightAcross);
         Force load = BladeLoad.pressing(left.plus(right).minus(weightAcross));
-        double moment = right.minus(left).newtons() * layout.span.millimetres() / 2
-                - weightAcross.newtons() * layout.weightOffCentre.millimetres();
-        PreciseLength centre = new PreciseLength(moment / load.newtons());
+        PreciseLength centre = centreOfPressure(left, right, weightAcross, layout);
         PreciseLength eccentricity = new PreciseLength(centre.millimetres() - layout.bladeOffCentre.millimetres());
         Step step = Step.of("centre-of-pressure", "left", left)
                 .with("right", right)
@@ -114,6 +112,19 @@ public record EdgeLoads(PreciseLength eccentricity, LineLoad left, LineLoad righ
                 .with("bladeOffCentre", layout.bladeOffCentre)
                 .with("eccentricity", eccentricity);
         return of(load, eccentricity, layout.blade).after(Solution.of(centre, step));
+    }
+
+    /**
+     * Finds how far right of the middle between the springs the load acts, y_p = [(F_R - F_L) S/2 - W y_cg]/N. It may lie
+     * beyond the blade.
+     *
+     * @throws Refused NO_CONTACT when the springs do not carry the weight
+     */
+    public static PreciseLength centreOfPressure(Force left, Force right, Force weightAcross, Layout layout) {
+        Force load = BladeLoad.pressing(left.plus(right).minus(weightAcross));
+        double moment = right.minus(left).newtons() * layout.span.millimetres() / 2
+                - weightAcross.newtons() * layout.weightOffCentre.millimetres();
+        return new PreciseLength(moment / load.newtons());
     }
 
     private static Solution<EdgeLoads> solved(EdgeLoads ends, Force load, Length blade) {

@@ -5,6 +5,11 @@ import beltmark.core.problem.Scene;
 import beltmark.core.problem.bank.mark.FractionScene;
 import beltmark.core.problem.bank.mark.TapeScene;
 import beltmark.core.problem.bank.spring.AngleScene;
+import beltmark.core.problem.bank.spring.BounceScene;
+import beltmark.core.problem.bank.spring.LoadScene;
+import beltmark.core.problem.bank.spring.NutScene;
+import beltmark.core.problem.bank.spring.TravelScene;
+import beltmark.core.problem.bank.spring.UnevenScene;
 import beltmark.core.problem.setup.SetupScene;
 import beltmark.drawing.Drawing;
 import java.util.List;
@@ -15,9 +20,14 @@ public final class ProblemDrawings {
 
     private static final Map<Class<? extends Scene>, PartDrawer<Scene>> DRAWERS = Map.ofEntries(
             entry(AngleScene.class, new AngleDrawer()),
+            entry(BounceScene.class, SpringDrawers::bounce),
             entry(FractionScene.class, new FractionDrawer()),
+            entry(LoadScene.class, SpringDrawers::load),
+            entry(NutScene.class, SpringDrawers::nuts),
             entry(SetupScene.class, new SetupDrawer()),
-            entry(TapeScene.class, new TapeDrawer()));
+            entry(TapeScene.class, new TapeDrawer()),
+            entry(TravelScene.class, SpringDrawers::travel),
+            entry(UnevenScene.class, SpringDrawers::uneven));
 
     private ProblemDrawings() {}
 

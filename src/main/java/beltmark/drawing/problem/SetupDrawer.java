@@ -34,7 +34,12 @@ final class SetupDrawer implements PartDrawer<SetupScene> {
                         mounted(situation, told, telling)
                                 .map(way -> List.of(elevation.mountMarks(way, telling.words())))
                                 .orElse(List.of());
-                    case SPRING_LENGTH -> List.<Drawing>of();
+                    case SPRING_LENGTH ->
+                        List.of(SpringDrawers.setting(
+                                situation.springSetting(),
+                                situation.card().spring().freeLength(),
+                                told.contains(known),
+                                telling));
                     case SLEEVE -> List.of(elevation.sleeve(telling.words()));
                 })
                 .orElse(List.of());

@@ -7,6 +7,11 @@ import beltmark.core.problem.Recipe;
 import beltmark.core.problem.bank.mark.FractionSums;
 import beltmark.core.problem.bank.mark.TapeReadings;
 import beltmark.core.problem.bank.spring.BladeAngle;
+import beltmark.core.problem.bank.spring.BounceByHand;
+import beltmark.core.problem.bank.spring.NutTurning;
+import beltmark.core.problem.bank.spring.SleeveTravel;
+import beltmark.core.problem.bank.spring.SpringLoad;
+import beltmark.core.problem.bank.spring.UnevenSides;
 import beltmark.core.setup.HardwareCard;
 import java.util.List;
 import java.util.Map;
@@ -19,8 +24,13 @@ public final class Bank {
 
     private static final Map<String, BiFunction<FamilyRanges, List<HardwareCard>, Recipe>> RECIPES = Map.ofEntries(
             Map.entry("blade-angle", BladeAngle::new),
+            Map.entry("bounce-test", BounceByHand::new),
             Map.entry("fraction-sums", FractionSums::new),
-            Map.entry("tape-reading", TapeReadings::new));
+            Map.entry("nut-turns", NutTurning::new),
+            Map.entry("sleeve-travel", SleeveTravel::new),
+            Map.entry("spring-load", SpringLoad::new),
+            Map.entry("tape-reading", TapeReadings::new),
+            Map.entry("uneven-sides", UnevenSides::new));
 
     private Bank() {}
 
