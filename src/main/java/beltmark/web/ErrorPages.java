@@ -5,7 +5,9 @@ import beltmark.recordbook.OperationTaken;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.router.JavalinDefaultRoutingApi;
+import jakarta.servlet.ServletException;
 import java.util.Map;
+import org.eclipse.jetty.http.HttpException;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -39,12 +41,22 @@ final class ErrorPages {
         routes.exception(OperationTaken.class, (e, ctx) -> show(ctx, 409, ""));
         routes.exception(NotStored.class, this::showNotStored);
         routes.exception(HttpResponseException.class, (e, ctx) -> show(ctx, e.getStatus(), ""));
+        routes.exception(ServletException.class, this::showUnreadable);
         routes.exception(Exception.class, this::showOwnFault);
     }
 
     private void showNotStored(NotStored fault, Context ctx) {
         LOG.error("not stored: {} {}", ctx.method(), ctx.path(), fault);
         show(ctx.header("Retry-After", "10"), 503, "");
+    }
+
+    /** A form with a file that is too large or broken off is refused below us, and reaches us like this. */
+    private void showUnreadable(ServletException fault, Context ctx) {
+        if (fault.getCause() instanceof HttpException) {
+            show(ctx, ctx.contentLength() > WebServer.MOST_REQUEST_BYTES ? 413 : 400, "");
+        } else {
+            showOwnFault(fault, ctx);
+        }
     }
 
     private void showOwnFault(Exception fault, Context ctx) {

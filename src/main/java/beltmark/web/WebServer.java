@@ -14,7 +14,7 @@ import org.eclipse.jetty.server.handler.MinimumDataRateHandler;
 public final class WebServer {
 
     /** Largest request: a form with every field full, or a list of people. */
-    private static final long MOST_REQUEST_BYTES = 64L * 1024;
+    static final long MOST_REQUEST_BYTES = 64L * 1024;
 
     private static final int MOST_HEADER_BYTES = 8 * 1024;
     /** Slower senders are cut off, so that they cannot hold all threads. */

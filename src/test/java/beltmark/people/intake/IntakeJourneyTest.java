@@ -62,7 +62,8 @@ class IntakeJourneyTest {
 
     private List<String> records() {
         return site.database()
-                .read(handle -> handle.createQuery("SELECT kind || ' ' || body FROM recordbook_entry ORDER BY seq")
+                .read(handle -> handle.createQuery(
+                                "SELECT kind || ' ' || body FROM recordbook_entry WHERE kind LIKE 'people.%' ORDER BY seq")
                         .mapTo(String.class)
                         .list());
     }
@@ -191,19 +192,28 @@ class IntakeJourneyTest {
 
     @Test
     void aFileCanBeHandedIn() throws IOException, InterruptedException {
+        HttpResponse<String> reply = handIn("\uFEFFname;crew\r\nAna Beltrán;Night crew\r\n");
+        assertEquals(200, reply.statusCode(), reply.body());
+        assertTrue(reply.body().contains("Ana Beltrán"), reply.body());
+    }
+
+    @Test
+    void aFileThatIsTooLargeIsRefused() throws IOException, InterruptedException {
+        assertEquals(413, handIn("x".repeat(100_000)).statusCode());
+    }
+
+    private HttpResponse<String> handIn(String file) throws IOException, InterruptedException {
         String csrf = admin.get(IMPORT).page().select("main [name=csrf]").val();
-        String body = part("csrf", "", csrf) + part("roster", "", "")
-                + part("file", "; filename=\"crew.csv\"", "\uFEFFname;crew\r\nAna Beltrán;Night crew\r\n")
+        String body = part("csrf", "", csrf)
+                + part("roster", "", "")
+                + part("file", "; filename=\"crew.csv\"", file)
                 + "--limit--\r\n";
         HttpRequest request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + site.port() + IMPORT))
                 .header("Content-Type", "multipart/form-data; boundary=limit")
                 .header("Cookie", "s=" + admin.cookies().get("s"))
                 .POST(BodyPublishers.ofString(body))
                 .build();
-        HttpResponse<String> reply =
-                HttpClient.newHttpClient().send(request, BodyHandlers.ofString(StandardCharsets.UTF_8));
-        assertEquals(200, reply.statusCode(), reply.body());
-        assertTrue(reply.body().contains("Ana Beltrán"), reply.body());
+        return HttpClient.newHttpClient().send(request, BodyHandlers.ofString(StandardCharsets.UTF_8));
     }
 
     private static String part(String name, String more, String content) {

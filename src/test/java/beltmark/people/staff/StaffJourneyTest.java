@@ -57,7 +57,8 @@ class StaffJourneyTest {
 
     private List<String> records() {
         return site.database()
-                .read(handle -> handle.createQuery("SELECT kind || ' ' || body FROM recordbook_entry ORDER BY seq")
+                .read(handle -> handle.createQuery(
+                                "SELECT kind || ' ' || body FROM recordbook_entry WHERE kind LIKE 'people.%' ORDER BY seq")
                         .mapTo(String.class)
                         .list());
     }
