@@ -5,6 +5,7 @@ import beltmark.core.problem.Answer;
 import beltmark.core.problem.Blank;
 import beltmark.core.problem.Exhibit;
 import beltmark.core.problem.Given;
+import beltmark.core.problem.LengthBlank;
 import beltmark.core.problem.NumberBlank;
 import beltmark.core.problem.Part;
 import beltmark.core.units.Graduation;
@@ -90,7 +91,7 @@ public record ProblemWords(Words words) {
     /** {@return an answer as the person reads it} */
     public String told(Blank blank, Answer answer) {
         if (answer instanceof Answer.OfLength length) {
-            return told(length.length());
+            return told((LengthBlank) blank, length.length());
         }
         if (answer instanceof Answer.OfNumber number) {
             return number((NumberBlank) blank, number.amount());
@@ -110,14 +111,14 @@ public record ProblemWords(Words words) {
                                 .collect(Collectors.joining("; "));
     }
 
-    /** Fractions finer than the own tape, and whole millimetres, are told as they were read and not rounded to the tape. */
-    private String told(Length length) {
+    /** Fractions finer than the own tape, and readings of a tape in millimetres, are told as they were read. */
+    private String told(LengthBlank blank, Length length) {
+        if (blank.tolerance().equals(Graduation.MILLIMETRE.step().times(0.5))) {
+            return LengthPrinter.print(length, Graduation.MILLIMETRE);
+        }
         boolean inches = words.graduation().unit() == LengthUnit.INCH;
         boolean fraction = length.roundedTo(Graduation.SIXTY_FOURTH_INCH).equals(length);
-        boolean millimetres = length.roundedTo(Graduation.MILLIMETRE).equals(length);
-        return inches && (fraction || millimetres)
-                ? LengthPrinter.exact(length, fraction ? LengthUnit.INCH : LengthUnit.MILLIMETRE)
-                : words.length(length);
+        return inches && fraction ? LengthPrinter.exact(length, LengthUnit.INCH) : words.length(length);
     }
 
     private String list(Collection<String> options) {

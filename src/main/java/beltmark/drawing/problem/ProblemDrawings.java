@@ -2,7 +2,11 @@ package beltmark.drawing.problem;
 
 import beltmark.core.problem.Part;
 import beltmark.core.problem.Scene;
+import beltmark.core.problem.bank.mark.BracketScene;
+import beltmark.core.problem.bank.mark.CupScene;
 import beltmark.core.problem.bank.mark.FractionScene;
+import beltmark.core.problem.bank.mark.PoleScene;
+import beltmark.core.problem.bank.mark.SlopingScene;
 import beltmark.core.problem.bank.mark.TapeScene;
 import beltmark.core.problem.bank.spring.AngleScene;
 import beltmark.core.problem.bank.spring.BounceScene;
@@ -21,6 +25,10 @@ public final class ProblemDrawings {
     private static final Map<Class<? extends Scene>, PartDrawer<Scene>> DRAWERS = Map.ofEntries(
             entry(AngleScene.class, new AngleDrawer()),
             entry(BounceScene.class, SpringDrawers::bounce),
+            entry(BracketScene.class, MarkDrawers::bracket),
+            entry(CupScene.class, MarkDrawers::cup),
+            entry(PoleScene.class, MarkDrawers::pole),
+            entry(SlopingScene.class, MarkDrawers::sloping),
             entry(FractionScene.class, new FractionDrawer()),
             entry(LoadScene.class, SpringDrawers::load),
             entry(NutScene.class, SpringDrawers::nuts),

@@ -54,7 +54,15 @@ class MarkDrawingsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"tape-reading", "fraction-sums"})
+    @ValueSource(
+            strings = {
+                "tape-reading",
+                "fraction-sums",
+                "belt-mark-cup",
+                "bracket-square",
+                "mount-marks-sloping",
+                "pole-length"
+            })
     void isTrueToScaleAndLegible(String family) {
         rendered(family).forEach(svg -> {
             svg.root().select("[data-dimension]").forEach(dimension -> assertTrueToScale(svg, dimension));
@@ -92,7 +100,7 @@ class MarkDrawingsTest {
 
     /** A tape's own words count lines; of everything else the answer stands nowhere before it is told. */
     @ParameterizedTest
-    @ValueSource(strings = {"fraction-sums"})
+    @ValueSource(strings = {"fraction-sums", "belt-mark-cup", "bracket-square", "mount-marks-sloping", "pole-length"})
     void doesNotTellWhatIsAsked(String family) {
         problems(family)
                 .forEach(problem -> problem.parts()
@@ -110,7 +118,15 @@ class MarkDrawingsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"tape-reading", "fraction-sums"})
+    @ValueSource(
+            strings = {
+                "tape-reading",
+                "fraction-sums",
+                "belt-mark-cup",
+                "bracket-square",
+                "mount-marks-sloping",
+                "pole-length"
+            })
     void sharesNoIdOnAPage(String family) {
         Problem problem = problems(family).findFirst().orElseThrow();
         List<Drawing> page = new ArrayList<>();

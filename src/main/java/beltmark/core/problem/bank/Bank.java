@@ -4,7 +4,11 @@ import beltmark.core.problem.DrawnFamily;
 import beltmark.core.problem.FamilyRanges;
 import beltmark.core.problem.ProblemFamily;
 import beltmark.core.problem.Recipe;
+import beltmark.core.problem.bank.mark.BeltMarkCup;
+import beltmark.core.problem.bank.mark.BracketSquare;
 import beltmark.core.problem.bank.mark.FractionSums;
+import beltmark.core.problem.bank.mark.PoleLengths;
+import beltmark.core.problem.bank.mark.SlopingMountMarks;
 import beltmark.core.problem.bank.mark.TapeReadings;
 import beltmark.core.problem.bank.spring.BladeAngle;
 import beltmark.core.problem.bank.spring.BounceByHand;
@@ -23,10 +27,14 @@ import java.util.function.BiFunction;
 public final class Bank {
 
     private static final Map<String, BiFunction<FamilyRanges, List<HardwareCard>, Recipe>> RECIPES = Map.ofEntries(
+            Map.entry("belt-mark-cup", BeltMarkCup::new),
             Map.entry("blade-angle", BladeAngle::new),
             Map.entry("bounce-test", BounceByHand::new),
+            Map.entry("bracket-square", BracketSquare::new),
             Map.entry("fraction-sums", FractionSums::new),
+            Map.entry("mount-marks-sloping", SlopingMountMarks::new),
             Map.entry("nut-turns", NutTurning::new),
+            Map.entry("pole-length", PoleLengths::new),
             Map.entry("sleeve-travel", SleeveTravel::new),
             Map.entry("spring-load", SpringLoad::new),
             Map.entry("tape-reading", TapeReadings::new),
