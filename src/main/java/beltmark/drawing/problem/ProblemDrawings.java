@@ -8,6 +8,7 @@ import beltmark.core.problem.bank.mark.FractionScene;
 import beltmark.core.problem.bank.mark.PoleScene;
 import beltmark.core.problem.bank.mark.SlopingScene;
 import beltmark.core.problem.bank.mark.TapeScene;
+import beltmark.core.problem.bank.running.RunningScene;
 import beltmark.core.problem.bank.spring.AngleScene;
 import beltmark.core.problem.bank.spring.BounceScene;
 import beltmark.core.problem.bank.spring.LoadScene;
@@ -32,6 +33,7 @@ public final class ProblemDrawings {
             entry(FractionScene.class, new FractionDrawer()),
             entry(LoadScene.class, SpringDrawers::load),
             entry(NutScene.class, SpringDrawers::nuts),
+            entry(RunningScene.class, new RunningDrawer()),
             entry(SetupScene.class, new SetupDrawer()),
             entry(TapeScene.class, new TapeDrawer()),
             entry(TravelScene.class, SpringDrawers::travel),

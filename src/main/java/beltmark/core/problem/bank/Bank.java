@@ -10,6 +10,10 @@ import beltmark.core.problem.bank.mark.FractionSums;
 import beltmark.core.problem.bank.mark.PoleLengths;
 import beltmark.core.problem.bank.mark.SlopingMountMarks;
 import beltmark.core.problem.bank.mark.TapeReadings;
+import beltmark.core.problem.bank.running.CarryingBack;
+import beltmark.core.problem.bank.running.DragPower;
+import beltmark.core.problem.bank.running.StoredEnergy;
+import beltmark.core.problem.bank.running.WearAndRetension;
 import beltmark.core.problem.bank.spring.BladeAngle;
 import beltmark.core.problem.bank.spring.BounceByHand;
 import beltmark.core.problem.bank.spring.NutTurning;
@@ -31,14 +35,18 @@ public final class Bank {
             Map.entry("blade-angle", BladeAngle::new),
             Map.entry("bounce-test", BounceByHand::new),
             Map.entry("bracket-square", BracketSquare::new),
+            Map.entry("carryback", CarryingBack::new),
+            Map.entry("drag-power", DragPower::new),
             Map.entry("fraction-sums", FractionSums::new),
             Map.entry("mount-marks-sloping", SlopingMountMarks::new),
             Map.entry("nut-turns", NutTurning::new),
             Map.entry("pole-length", PoleLengths::new),
             Map.entry("sleeve-travel", SleeveTravel::new),
             Map.entry("spring-load", SpringLoad::new),
+            Map.entry("stored-energy", StoredEnergy::new),
             Map.entry("tape-reading", TapeReadings::new),
-            Map.entry("uneven-sides", UnevenSides::new));
+            Map.entry("uneven-sides", UnevenSides::new),
+            Map.entry("wear-retension", WearAndRetension::new));
 
     private Bank() {}
 

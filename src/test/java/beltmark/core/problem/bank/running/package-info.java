@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.core.problem.bank.running;
+
+import org.jspecify.annotations.NullMarked;
