@@ -4,6 +4,8 @@ import beltmark.core.problem.DrawnFamily;
 import beltmark.core.problem.FamilyRanges;
 import beltmark.core.problem.ProblemFamily;
 import beltmark.core.problem.Recipe;
+import beltmark.core.problem.bank.kit.KitCheck;
+import beltmark.core.problem.bank.kit.TurningOver;
 import beltmark.core.problem.bank.mark.BeltMarkCup;
 import beltmark.core.problem.bank.mark.BracketSquare;
 import beltmark.core.problem.bank.mark.FractionSums;
@@ -38,6 +40,7 @@ public final class Bank {
             Map.entry("carryback", CarryingBack::new),
             Map.entry("drag-power", DragPower::new),
             Map.entry("fraction-sums", FractionSums::new),
+            Map.entry("kit-check", KitCheck::new),
             Map.entry("mount-marks-sloping", SlopingMountMarks::new),
             Map.entry("nut-turns", NutTurning::new),
             Map.entry("pole-length", PoleLengths::new),
@@ -45,6 +48,7 @@ public final class Bank {
             Map.entry("spring-load", SpringLoad::new),
             Map.entry("stored-energy", StoredEnergy::new),
             Map.entry("tape-reading", TapeReadings::new),
+            Map.entry("turning-over", TurningOver::new),
             Map.entry("uneven-sides", UnevenSides::new),
             Map.entry("wear-retension", WearAndRetension::new));
 
