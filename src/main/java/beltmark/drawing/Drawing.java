@@ -1,6 +1,7 @@
 package beltmark.drawing;
 
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A finished drawing.
@@ -13,6 +14,7 @@ import java.util.List;
  * @param scale how many millimetres of steel one millimetre of paper stands for, in every direction that is to scale
  * @param textHeight the size of all text, in millimetres of paper
  * @param shapes what is drawn, the hindmost first
+ * @param axis how heights stand on it, where one may be marked by a tap; else null
  */
 public record Drawing(
         String id,
@@ -22,15 +24,39 @@ public record Drawing(
         double height,
         double scale,
         double textHeight,
-        List<Shape> shapes) {
+        List<Shape> shapes,
+        @Nullable Heights axis) {
 
     public Drawing {
         shapes = List.copyOf(shapes);
     }
 
+    /** A drawing that nothing is marked on. */
+    public Drawing(
+            String id,
+            String title,
+            String description,
+            double width,
+            double height,
+            double scale,
+            double textHeight,
+            List<Shape> shapes) {
+        this(id, title, description, width, height, scale, textHeight, shapes, null);
+    }
+
+    /** {@return this drawing, on which heights may be marked by a tap} */
+    public Drawing marked(Heights heights) {
+        return new Drawing(id, title, description, width, height, scale, textHeight, shapes, heights);
+    }
+
+    /** {@return where height nought stands, in millimetres of paper from the top; null where nothing is marked} */
+    public @Nullable String axisZero() {
+        return axis == null ? null : Double.toString(axis.zero());
+    }
+
     /** {@return the same drawing under an id of its own, for pages that show several of a kind} */
     public Drawing named(String ownId) {
-        return new Drawing(ownId, title, description, width, height, scale, textHeight, shapes);
+        return new Drawing(ownId, title, description, width, height, scale, textHeight, shapes, axis);
     }
 
     /** {@return the sheet as an SVG view box} */

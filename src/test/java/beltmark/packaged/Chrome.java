@@ -103,6 +103,11 @@ final class Chrome implements AutoCloseable {
         find(selector).click();
     }
 
+    /** {@return what stands in a field} */
+    String value(String name) {
+        return Objects.toString(find("[name='" + name + "']").getDomProperty("value"), "");
+    }
+
     /** Unfolds what is folded, and inspects the page as it then is. */
     void unfold(String selector) {
         pressInPlace(selector + " > summary");

@@ -67,7 +67,7 @@ public final class CupDrawing {
                 "markLeft", scene.beltMarks().left(),
                 "markRight", scene.beltMarks().right());
         sheet.add(Label.from(1.5, bottom + 10, sheet.words.say("drawing-mark.scale-note"), Style.TEXT));
-        return sheet.drawing(id, "cup", values, told, WIDTH, bottom + 12);
+        return sheet.drawing(id, "cup", values, told, WIDTH, bottom + 12).marked(heights);
     }
 
     private double x(Side side, double outboard) {

@@ -82,7 +82,7 @@ class MarkFamiliesTest {
 
     @ParameterizedTest
     @CsvSource({
-        // worked by hand on paper
+        // added again in the head; no other source
         "31 3/16 in, 6 15/16 in, 38 1/8 in",
         "20 1/4 in, 6 1/4 in, 26 1/2 in",
         "29 7/8 in, 4 1/16 in, 33 15/16 in"
@@ -95,7 +95,7 @@ class MarkFamiliesTest {
 
     @ParameterizedTest
     @CsvSource({
-        // worked by hand on paper
+        // added again in the head; no other source
         "24 1/2 in, 6 13/16 in, 17 11/16 in",
         "24 7/8 in, 3 15/16 in, 20 15/16 in",
         "30 3/4 in, 5 1/4 in, 25 1/2 in"
