@@ -71,9 +71,8 @@ public class FamilyBenchmark {
                 .mapToObj(i -> new ProblemCode("B" + i))
                 .toList();
         typed = codes.stream()
-                .map(code -> drawn.problem(code).parts().stream()
-                        .map(Typing::right)
-                        .toList())
+                .map(code ->
+                        drawn.problem(code).parts().stream().map(Typing::right).toList())
                 .toList();
     }
 

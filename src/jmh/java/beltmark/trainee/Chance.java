@@ -44,8 +44,8 @@ final class Chance {
                     length.length().plus(((LengthBlank) blank).tolerance().times(off)));
         }
         return answer instanceof Answer.OfNumber number
-                ? new Answer.OfNumber(number.amount()
-                        + ((NumberBlank) blank).tolerance().around(number.amount()) * off)
+                ? new Answer.OfNumber(
+                        number.amount() + ((NumberBlank) blank).tolerance().around(number.amount()) * off)
                 : answer;
     }
 

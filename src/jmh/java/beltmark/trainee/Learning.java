@@ -27,8 +27,8 @@ public final class Learning {
 
     private Learning(Map<String, Double> guesses, SplittableRandom random) {
         this.families = List.copyOf(guesses.keySet());
-        guesses.forEach((family, guess) ->
-                learners.put(family, new Learner(KnowledgeTracing.ofGuess(guess), START, random)));
+        guesses.forEach(
+                (family, guess) -> learners.put(family, new Learner(KnowledgeTracing.ofGuess(guess), START, random)));
     }
 
     /** What is worked next. */

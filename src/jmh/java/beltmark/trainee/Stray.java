@@ -74,7 +74,8 @@ public final class Stray {
         boolean counted = false;
         for (int i = 0; i < PROBLEMS; i++) {
             day = START.plusDays(i / A_DAY);
-            for (Part part : family.problem(new ProblemCode("S" + (firstProblem + i))).parts()) {
+            for (Part part :
+                    family.problem(new ProblemCode("S" + (firstProblem + i))).parts()) {
                 PartGrade grades = answer(part);
                 if (part.blanks().stream().noneMatch(ChoiceBlank.class::isInstance)) {
                     counted = true;
