@@ -21,6 +21,9 @@ import beltmark.demo.DemoPractice;
 import beltmark.demo.DemoQuiz;
 import beltmark.demo.DemoYear;
 import beltmark.demo.DemoYearPlayer;
+import beltmark.desk.DeskRoutes;
+import beltmark.desk.Inspections;
+import beltmark.desk.Orders;
 import beltmark.expiry.Expiry;
 import beltmark.expiry.ExpiryRoutes;
 import beltmark.glossary.GlossaryRoutes;
@@ -176,6 +179,8 @@ public final class App implements AutoCloseable {
             new SheetRoutes(sheets, content, views, html).register(routes);
             new BankRoutes(new QuestionControl(database, book, papers, clock), texts, views, html).register(routes);
             new ProcedureRoutes(new Procedures(database, book, clock), views, html).register(routes);
+            new DeskRoutes(new Orders(database, book, clock), new Inspections(database, book, clock), views, html)
+                    .register(routes);
             new LockoutRoutes(lockout, views, html).register(routes);
             new ReviewRoutes(review, views, html).register(routes);
             new BoardRoutes(new Board(database, content, clock), views, html).register(routes);

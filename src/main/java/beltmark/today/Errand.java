@@ -24,6 +24,7 @@ public record Errand(String word, String path, Set<Role> roles) {
             new Errand("board", "/board", Set.of(Role.SUPERVISOR, Role.ADMIN)),
             new Errand("sign-off", "/sign-off", Set.of(Role.SUPERVISOR)),
             new Errand("review", "/review", Set.of(Role.COORDINATOR)),
+            new Errand("desk", "/desk", Set.of(Role.COORDINATOR)),
             new Errand("assessors", "/sign-off/assessors", Set.of(Role.COORDINATOR)),
             new Errand("board-too", "/board", Set.of(Role.COORDINATOR)),
             new Errand("job-check", "/job-check", Set.of(Role.SUPERVISOR, Role.COORDINATOR)),

@@ -68,7 +68,12 @@ public record ProcedureCard(
 
     /** {@return the id under which qualifications hang on it} */
     public String qualificationId() {
-        return "lockout-" + id;
+        return qualificationId(id);
+    }
+
+    /** {@return the id under which qualifications hang on the procedure of that id} */
+    public static String qualificationId(String procedure) {
+        return "lockout-" + procedure;
     }
 
     /** {@return the texts that have to differ: steps, names of points, proofs} */

@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.desk;
+
+import org.jspecify.annotations.NullMarked;
