@@ -6,6 +6,7 @@ import beltmark.core.qualification.QualificationRule;
 import beltmark.core.qualification.Rules;
 import beltmark.core.setup.HardwareCard;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -13,7 +14,7 @@ import java.util.Optional;
  * What the content files say, checked as a whole: hardware cards, problem families, qualification rules and checklists.
  *
  * @param cards the hardware cards, by file name
- * @param families the problem families, in the order of the files
+ * @param families the problem families: those of the set-up first, then the others in the order of the files
  * @param rules the qualification rules, all versions
  * @param checklists what is watched while a job is shown in the field
  */
@@ -77,6 +78,7 @@ public record Content(List<HardwareCard> cards, List<ProblemFamily> families, Ru
                 .flatMap(file -> HardwareFile.read(file, faults).stream())
                 .toList();
         List<ProblemFamily> families = problems.stream()
+                .sorted(Comparator.comparing(file -> !file.name().equals(SET_UP)))
                 .flatMap(file -> file.name().equals(SET_UP)
                         ? SetupProblemsFile.read(file, cards, faults).stream()
                         : FamilyFile.read(file, cards, faults).stream())

@@ -127,7 +127,8 @@ public record ProblemWords(Words words) {
 
     private String number(NumberBlank blank, double amount) {
         Unit unit = unit(blank);
-        String number = words.number(blank.units().metric().in(unit, amount));
+        // without marks between thousands, so that it can be typed as it is told
+        String number = words.number(blank.units().metric().in(unit, amount)).replace(",", "");
         return unit.symbol().isEmpty() ? number : number + "\u00a0" + unit.symbol();
     }
 

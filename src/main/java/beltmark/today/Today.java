@@ -11,12 +11,16 @@ import beltmark.texts.Words;
 import beltmark.web.Visitor;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
 /** What a person finds on the start page. */
 public final class Today {
+
+    /** Begun last: it puts together what the drills teach. */
+    private static final String WHOLE_SET_UP = "bench";
 
     private final Database database;
     private final List<String> families;
@@ -25,7 +29,10 @@ public final class Today {
 
     public Today(Database database, Content content, Clock clock) {
         this.database = database;
-        this.families = content.families().stream().map(ProblemFamily::id).toList();
+        this.families = content.families().stream()
+                .map(ProblemFamily::id)
+                .sorted(Comparator.comparing(WHOLE_SET_UP::equals))
+                .toList();
         this.clock = clock;
     }
 

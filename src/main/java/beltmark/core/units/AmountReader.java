@@ -38,7 +38,9 @@ public final class AmountReader {
             return new Reading(BigDecimal.ZERO, Fault.NEGATIVE, text);
         }
         Amount amount = reader.readAmount();
-        return new Reading(amount.value, amount.fault, text.substring(reader.at).strip());
+        // a number that was copied from a page has a space before its unit that does not break
+        String rest = text.substring(reader.at).replace('\u00a0', ' ').replace('\u202f', ' ');
+        return new Reading(amount.value, amount.fault, rest.strip());
     }
 
     /** A whole or decimal number, a fraction, or a whole number and a fraction. */
