@@ -4,6 +4,9 @@ import beltmark.core.problem.DrawnFamily;
 import beltmark.core.problem.FamilyRanges;
 import beltmark.core.problem.ProblemFamily;
 import beltmark.core.problem.Recipe;
+import beltmark.core.problem.bank.job.FaultFinding;
+import beltmark.core.problem.bank.job.InstallationOrder;
+import beltmark.core.problem.bank.job.LockoutOrder;
 import beltmark.core.problem.bank.kit.KitCheck;
 import beltmark.core.problem.bank.kit.TurningOver;
 import beltmark.core.problem.bank.mark.BeltMarkCup;
@@ -39,8 +42,11 @@ public final class Bank {
             Map.entry("bracket-square", BracketSquare::new),
             Map.entry("carryback", CarryingBack::new),
             Map.entry("drag-power", DragPower::new),
+            Map.entry("faults", FaultFinding::new),
             Map.entry("fraction-sums", FractionSums::new),
+            Map.entry("installation-order", InstallationOrder::new),
             Map.entry("kit-check", KitCheck::new),
+            Map.entry("lockout-order", LockoutOrder::new),
             Map.entry("mount-marks-sloping", SlopingMountMarks::new),
             Map.entry("nut-turns", NutTurning::new),
             Map.entry("pole-length", PoleLengths::new),

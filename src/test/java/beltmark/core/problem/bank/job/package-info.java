@@ -1,0 +1,4 @@
+@NullMarked
+package beltmark.core.problem.bank.job;
+
+import org.jspecify.annotations.NullMarked;
