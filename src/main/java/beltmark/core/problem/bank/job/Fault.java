@@ -1,7 +1,6 @@
 package beltmark.core.problem.bank.job;
 
 import java.util.Locale;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -20,12 +19,18 @@ enum Fault {
 
     private final String shows;
     private final String remedy;
-    private final Set<String> off;
+    private final String off;
+    private final String alsoOff;
 
-    Fault(String shows, String remedy, String... off) {
+    Fault(String shows, String remedy, String off) {
+        this(shows, remedy, off, off);
+    }
+
+    Fault(String shows, String remedy, String off, String alsoOff) {
         this.shows = shows;
         this.remedy = remedy;
-        this.off = Set.of(off);
+        this.off = off;
+        this.alsoOff = alsoOff;
     }
 
     /** {@return the cause as an option, without its prefix} */
@@ -43,7 +48,7 @@ enum Fault {
 
     /** {@return whether a row of the table is not as wanted} */
     boolean isOff(String row) {
-        return off.contains(row);
+        return row.equals(off) || row.equals(alsoOff);
     }
 
     /** {@return the fault of a cause; the other one where there is none} */

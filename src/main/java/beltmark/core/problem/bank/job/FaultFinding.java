@@ -73,7 +73,9 @@ public final class FaultFinding implements Recipe {
         return new Posed(
                 new JobScene(Optional.of(evidence.card()), evidence.facts(loads)),
                 List.of(
-                        new Given("card", new Word("hardware.name." + evidence.card().id())),
+                        new Given(
+                                "card",
+                                new Word("hardware.name." + evidence.card().id())),
                         new Given("tip", tip.word()),
                         new Given("blade", evidence.blade()),
                         new Given("fault-shows", option(fault.shows()))),
@@ -126,7 +128,8 @@ public final class FaultFinding implements Recipe {
                 "fault-remedy",
                 List.of(),
                 List.of(choice(remedies, fault.remedy(), carry)),
-                List.of(Step.of("fault-remedy", "cause", option(fault.cause())).with("remedy", option(fault.remedy()))));
+                List.of(Step.of("fault-remedy", "cause", option(fault.cause()))
+                        .with("remedy", option(fault.remedy()))));
     }
 
     /** A choice in which every wrong option is a slip of the same name. */

@@ -64,8 +64,8 @@ public final class InstallationOrder implements Recipe {
         List<Step> steps = new ArrayList<>();
         for (String step : order) {
             facts.put("place-" + (steps.size() + 1), JobScene.word(step));
-            steps.add(Step.of("why-" + step, "place", new Ratio(steps.size() + 1))
-                    .with("step", JobScene.word(step)));
+            steps.add(
+                    Step.of("why-" + step, "place", new Ratio(steps.size() + 1)).with("step", JobScene.word(step)));
         }
         return Optional.of(new Posed(
                 new JobScene(Optional.empty(), facts),

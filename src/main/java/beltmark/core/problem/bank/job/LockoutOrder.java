@@ -62,10 +62,7 @@ public final class LockoutOrder implements Recipe {
         return Optional.of(new Posed(
                 new JobScene(Optional.empty(), facts),
                 List.of(),
-                List.of(
-                        new Part("lo-sequence", List.of(), List.of(order), steps()),
-                        moving(waiting),
-                        verifying())));
+                List.of(new Part("lo-sequence", List.of(), List.of(order), steps()), moving(waiting), verifying())));
     }
 
     private static List<Step> steps() {

@@ -118,7 +118,8 @@ class JobFamiliesTest {
             assertEquals(left < set && right < set, cause.equals("fault-too-hard"));
             assertEquals(left > set && right > set, cause.equals("fault-too-light"));
             assertEquals(left != right, cause.equals("fault-uneven"));
-            assertEquals(fact(problem, "beyond-left") != fact(problem, "beyond-right"), cause.equals("fault-off-centre"));
+            assertEquals(
+                    fact(problem, "beyond-left") != fact(problem, "beyond-right"), cause.equals("fault-off-centre"));
             assertEquals(
                     fact(problem, "splice") > fact(problem, "sleeve"),
                     Set.of("fault-tall-splice", "fault-little-sleeve").contains(cause));
@@ -192,9 +193,8 @@ class JobFamiliesTest {
     @ValueSource(strings = {"installation-order", "lockout-order", "faults"})
     void fewDrawsAreRejected(String family) {
         Map<Boolean, Long> draws = Sample.codes(1_000)
-                .map(code -> Sample.family(family)
-                        .trial(code, Draw.of(family, code))
-                        .draws())
+                .map(code ->
+                        Sample.family(family).trial(code, Draw.of(family, code)).draws())
                 .collect(Collectors.partitioningBy(count -> count == 1, Collectors.counting()));
         assertTrue(draws.getOrDefault(true, 0L) >= 600, family + " " + draws);
     }
