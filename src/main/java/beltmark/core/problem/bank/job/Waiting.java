@@ -16,6 +16,7 @@ import beltmark.core.units.SpringRate;
 import beltmark.core.units.Voltage;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /**
  * What can move or strike although the motor is locked.
@@ -28,11 +29,19 @@ record Waiting(Kind kind, Quantity size, Quantity state) {
 
     /** Where energy can wait. */
     enum Kind {
-        WEIGHT,
-        SPRINGS,
-        AIR,
-        INCLINE,
-        DRIVE;
+        WEIGHT("mass", "fall"),
+        SPRINGS("rate", "compression"),
+        AIR("bore", "gauge"),
+        INCLINE("load", "lift"),
+        DRIVE("kilowatts", "volts");
+
+        private final String sizes;
+        private final String states;
+
+        Kind(String sizes, String states) {
+            this.sizes = sizes;
+            this.states = states;
+        }
 
         String option() {
             return "lo-" + name().toLowerCase(Locale.ROOT);
@@ -40,14 +49,14 @@ record Waiting(Kind kind, Quantity size, Quantity state) {
     }
 
     /** Names the ranges that are drawn from. */
-    static final List<String> RANGES =
-            List.of("mass", "fall", "rate", "compression", "bore", "gauge", "load", "lift", "kilowatts", "volts");
+    static final List<String> RANGES = Stream.of(Kind.values())
+            .flatMap(kind -> Stream.of(kind.sizes, kind.states))
+            .toList();
 
     /** {@return one as drawn; both numbers are drawn whether it is charged or not} */
     static Waiting of(Kind kind, Draw draw, FamilyRanges ranges, boolean charged) {
-        int first = 2 * kind.ordinal();
-        double size = draw.number(ranges.number(RANGES.get(first)));
-        double drawn = draw.number(ranges.number(RANGES.get(first + 1)));
+        double size = draw.number(ranges.number(kind.sizes));
+        double drawn = draw.number(ranges.number(kind.states));
         double state = charged ? drawn : 0;
         return switch (kind) {
             case WEIGHT -> new Waiting(kind, new Mass(size), Length.ofMillimetres(state));
