@@ -13,7 +13,7 @@ CREATE TABLE mastery_skill (
     PRIMARY KEY (person_id, family)
 ) STRICT, WITHOUT ROWID;
 
--- First answers to the blanks of a part, right or not: the chances that each slip of the part had.
+-- First answers to a part, right or not: the chances that each slip of the part had.
 CREATE TABLE mastery_part (
     person_id INTEGER NOT NULL,
     part      TEXT    NOT NULL,

@@ -8,11 +8,10 @@ import java.util.List;
  * @param person the person's number
  * @param family the family's id
  * @param part the part's id
- * @param blanks how many blanks it has
- * @param rights how many of them were right
+ * @param right whether all of it was right
  * @param slips the ids of the slips that were named
  */
-public record FirstAnswer(long person, String family, String part, int blanks, int rights, List<String> slips) {
+public record FirstAnswer(long person, String family, String part, boolean right, List<String> slips) {
 
     public FirstAnswer {
         slips = List.copyOf(slips);

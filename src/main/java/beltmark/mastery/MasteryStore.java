@@ -52,13 +52,13 @@ final class MasteryStore {
 
     private static final String COUNT_PART = """
             INSERT INTO mastery_part (person_id, part, family, chances, rights)
-            VALUES (:person, :part, :family, :chances, :rights)
+            VALUES (:person, :part, :family, 1, :rights)
             ON CONFLICT (person_id, part) DO UPDATE SET
                 chances = chances + excluded.chances, rights = rights + excluded.rights
             """;
 
     private static final String FIND_HABIT = """
-            SELECT p.family, s.part, s.slip, s.matches, p.chances - :chances - s.chances_off AS chances,
+            SELECT p.family, s.part, s.slip, s.matches, p.chances - 1 - s.chances_off AS chances,
                 p.rights - :rights - s.rights_off AS rights, s.last_on
             FROM mastery_slip s JOIN mastery_part p ON p.person_id = s.person_id AND p.part = s.part
             WHERE s.person_id = :person AND s.part = :part AND s.slip = :slip
@@ -170,8 +170,7 @@ final class MasteryStore {
                 .bind("person", answer.person())
                 .bind("part", answer.part())
                 .bind("family", answer.family())
-                .bind("chances", answer.blanks())
-                .bind("rights", answer.rights())
+                .bind("rights", answer.right() ? 1 : 0)
                 .execute();
     }
 
@@ -181,8 +180,7 @@ final class MasteryStore {
                 .bind("person", answer.person())
                 .bind("part", answer.part())
                 .bind("slip", slip)
-                .bind("chances", answer.blanks())
-                .bind("rights", answer.rights())
+                .bind("rights", answer.right() ? 1 : 0)
                 .map((row, context) -> habit(row).state())
                 .findOne();
     }

@@ -34,10 +34,9 @@ final class Progress {
                 .map(Figure::slip)
                 .filter(Objects::nonNull)
                 .toList();
-        long rights = event.figures().stream()
-                .filter(figure -> Verdict.of(figure.verdict()) == Verdict.RIGHT)
-                .count();
-        return new FirstAnswer(person, family, event.part(), event.figures().size(), (int) rights, slips);
+        boolean right = event.figures().stream()
+                .allMatch(figure -> Verdict.of(figure.verdict()) == Verdict.RIGHT);
+        return new FirstAnswer(person, family, event.part(), right, slips);
     }
 
     /** {@return whether a part was not right at the first answer, so that the problem cannot become clean any more} */
