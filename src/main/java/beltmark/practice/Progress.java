@@ -34,8 +34,7 @@ final class Progress {
                 .map(Figure::slip)
                 .filter(Objects::nonNull)
                 .toList();
-        boolean right = event.figures().stream()
-                .allMatch(figure -> Verdict.of(figure.verdict()) == Verdict.RIGHT);
+        boolean right = event.figures().stream().allMatch(figure -> Verdict.of(figure.verdict()) == Verdict.RIGHT);
         return new FirstAnswer(person, family, event.part(), right, slips);
     }
 
