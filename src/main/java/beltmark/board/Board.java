@@ -6,6 +6,8 @@ import beltmark.core.qualification.CleanNeed;
 import beltmark.core.qualification.Judge;
 import beltmark.core.qualification.QualificationRule;
 import beltmark.db.Database;
+import beltmark.mastery.Habit;
+import beltmark.mastery.Skills;
 import beltmark.qualification.AsOf;
 import beltmark.qualification.Standings;
 import beltmark.web.NotFound;
@@ -45,6 +47,12 @@ public final class Board {
         this.content = content;
         this.clock = clock;
         this.standings = new Standings(content.rules());
+    }
+
+    /** {@return the slips that are a person's habits today} */
+    List<Habit> habits(Member member) {
+        LocalDate day = LocalDate.now(clock);
+        return database.read(handle -> new Skills().habits(handle, member.id(), day));
     }
 
     /**

@@ -7,6 +7,7 @@ import beltmark.core.qualification.Needs;
 import beltmark.core.qualification.QualificationRule;
 import beltmark.core.qualification.Standing;
 import beltmark.core.setup.HardwareCard;
+import beltmark.mastery.HabitWords;
 import beltmark.qualification.AsOf;
 import beltmark.qualification.StandingWords;
 import beltmark.web.View;
@@ -52,7 +53,8 @@ final class BoardPages {
                 .map(cell -> new StandingView(
                         cell, words.next(facts.judge().standing(cell.column().of()))))
                 .toList();
-        return new RecordPage(view, member, own, asOf, row, standings);
+        return new RecordPage(
+                view, member, own, asOf, row, standings, HabitWords.tell(board.habits(member), view.words()));
     }
 
     EvidencePage evidence(Member member, boolean own, Column column) {

@@ -14,14 +14,22 @@ import java.util.List;
  * @param asOf the day it is of
  * @param cells what they have passed
  * @param standings where they stand with each qualification
+ * @param habits slips of theirs that have become habits, in a sentence each; those of today, whatever day is asked about
  */
 public record RecordPage(
-        View view, Member member, boolean own, AsOf asOf, List<Cell> cells, List<StandingView> standings)
+        View view,
+        Member member,
+        boolean own,
+        AsOf asOf,
+        List<Cell> cells,
+        List<StandingView> standings,
+        List<String> habits)
         implements Page {
 
     public RecordPage {
         cells = List.copyOf(cells);
         standings = List.copyOf(standings);
+        habits = List.copyOf(habits);
     }
 
     /**

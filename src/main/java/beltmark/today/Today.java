@@ -6,6 +6,7 @@ import beltmark.core.mastery.NextDrill.Pick;
 import beltmark.core.problem.ProblemFamily;
 import beltmark.db.Database;
 import beltmark.mastery.Habit;
+import beltmark.mastery.HabitWords;
 import beltmark.mastery.Skills;
 import beltmark.texts.Words;
 import beltmark.web.Visitor;
@@ -69,14 +70,6 @@ public final class Today {
     List<String> habits(Visitor person, Words words) {
         LocalDate day = LocalDate.now(clock);
         List<Habit> habits = database.read(handle -> skills.habits(handle, person.personId(), day));
-        return habits.stream()
-                .map(habit -> words.say(
-                        "today.habit",
-                        Map.of(
-                                "family", words.say("problem.family." + habit.family() + ".title"),
-                                "matches", habit.state().matches(),
-                                "chances", habit.state().chances(),
-                                "slip", words.say("problem.slip." + habit.part() + "." + habit.slip()))))
-                .toList();
+        return HabitWords.tell(habits, words);
     }
 }

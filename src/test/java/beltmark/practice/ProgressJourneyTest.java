@@ -77,6 +77,18 @@ class ProgressJourneyTest {
     }
 
     @Test
+    void theSupervisorSeesTheHabitOnTheRecord() {
+        answer("Q1", blank("Q1").slips().get(0).value());
+        answer("Q2", blank("Q2").slips().get(0).value());
+        long id = site.database()
+                .read(handle -> handle.select("SELECT id FROM people_person WHERE name = ?", SampleSite.NEW_HIRE)
+                        .mapTo(Long.class)
+                        .one());
+        Reply record = site.signIn(SampleSite.SUPERVISOR).get("/board/" + id);
+        assertTrue(record.text().contains("Slips that have become habits"), record::text);
+    }
+
+    @Test
     void theStateFollowsFromTheAnswersAlone() {
         answerRightly("P1");
         answer("P2", Length.ofSixteenths(70));
